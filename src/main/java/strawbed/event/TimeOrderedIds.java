@@ -10,7 +10,7 @@ public final class TimeOrderedIds implements Supplier<UUID> {
     private final Clock clock;
     private final RandomGenerator random;
 
-    /** @param random a secure one in the program, a seeded one in tests. Safe for any thread if it is */
+    /** Safe for any thread if {@code random} is: a secure one in the program, a seeded one in tests. */
     public TimeOrderedIds(Clock clock, RandomGenerator random) {
         this.clock = clock;
         this.random = random;
