@@ -1,0 +1,35 @@
+package strawbed.statement;
+
+import java.util.List;
+import strawbed.grammar.ParseTree;
+
+/**
+ * One meaning that one reading of the sound allows.
+ *
+ * @param score of the reading; comparable within one sound
+ * @param first whether it comes from the reading that fits the sound best
+ */
+record Reading(List<String> words, ParseTree tree, Interpretation meaning, double score, boolean first) {
+    /** Whether nothing has to be asked but for the sound. */
+    boolean isClear() {
+        return !(meaning instanceof Interpretation.Unsure);
+    }
+
+    /** Whether two readings come to the same record. */
+    boolean sameMeaning(Reading other) {
+        return sense().equals(other.sense());
+    }
+
+    private Object sense() {
+        if (meaning instanceof Interpretation.Understood understood) {
+            return understood.statement();
+        }
+        if (meaning instanceof Interpretation.Unsure unsure) {
+            return unsure.best();
+        }
+        if (meaning instanceof Interpretation.ControlHeard heard) {
+            return List.of(heard.control(), String.valueOf(heard.calf()));
+        }
+        throw new AssertionError(meaning);
+    }
+}

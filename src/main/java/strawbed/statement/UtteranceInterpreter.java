@@ -1,0 +1,213 @@
+package strawbed.statement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import strawbed.grammar.Grammar;
+import strawbed.grammar.GrammarMatcher;
+import strawbed.grammar.ParseTree;
+import strawbed.grammar.RuleId;
+import strawbed.speech.Hypothesis;
+
+/**
+ * From the readings of an utterance to what it was taken for.
+ *
+ * <p>The parse is strict: every word is consumed by the grammar, or the reading does not count. The first reading that
+ * parses whole and names an open calf is taken; the sound decides first, what is plausible only asks questions.
+ * Immutable, safe for any thread.
+ */
+public final class UtteranceInterpreter implements Interpreter {
+    /** More parses than this of one word list are the same mistake in the grammar seen often. */
+    private static final int MOST_PARSES = 24;
+
+    private static final RuleId CALF = new RuleId("calf.abnf", "calf");
+
+    private final GrammarMatcher matcher;
+    private final RuleId utterance;
+    private final RuleId facts;
+    private final double doubtMargin;
+
+    /** @param doubtMargin how much better, in score, a reading must be than the next one that means something else */
+    public UtteranceInterpreter(Grammar grammar, double doubtMargin) {
+        this.matcher = new GrammarMatcher(grammar);
+        this.utterance = grammar.ruleNamed("utterance");
+        this.facts = grammar.ruleNamed("facts");
+        this.doubtMargin = doubtMargin;
+    }
+
+    @Override
+    public Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
+        List<Reading> readings = new ArrayList<>();
+        for (Hypothesis hypothesis : hypotheses) {
+            read(hypothesis, speech, listening).ifPresent(reading -> readings.add(
+                    new Reading(reading.words(), reading.tree(), reading.meaning(), hypothesis.score(),
+                            hypothesis == hypotheses.get(0))));
+        }
+        if (readings.isEmpty()) {
+            return incomplete(hypotheses, speech, listening).orElseGet(() -> noMatch(hypotheses));
+        }
+        Reading best = readings.stream().filter(Reading::isClear).findFirst().orElse(readings.get(0));
+        return readings.stream()
+                .filter(other -> !other.sameMeaning(best) && rivals(other, best))
+                .findFirst()
+                .map(rival -> doubted(best, rival))
+                .orElse(best.meaning());
+    }
+
+    @Override
+    public Optional<Interpretation> continued(
+            Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
+        for (Hypothesis hypothesis : hypotheses) {
+            for (ParseTree tree : matcher.match(facts, hypothesis.texts(), 1)) {
+                List<SaidFact> more = StatementReader.facts(tree, speech);
+                if (before instanceof Interpretation.Understood understood) {
+                    return Optional.of(extended(
+                            understood.words(), understood.tree(), understood.statement(), List.of(), more,
+                            hypothesis.texts(), speech, listening));
+                }
+                if (before instanceof Interpretation.Unsure unsure && unsure.tree() != null && !unsure.isIncomplete()) {
+                    return Optional.of(extended(
+                            unsure.words(), unsure.tree(), unsure.best(), unsure.doubts(), more,
+                            hypothesis.texts(), speech, listening));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Interpretation extended(
+            List<String> wordsBefore, ParseTree tree, Statement before, List<Doubt> doubtsBefore,
+            List<SaidFact> more, List<String> moreWords, SpeechTime speech, Listening listening) {
+        Statement whole = before.and(more);
+        List<String> words = Stream.concat(wordsBefore.stream(), moreWords.stream()).toList();
+        List<Doubt> doubts = Stream.concat(
+                        doubtsBefore.stream(), Doubts.of(whole, tree, speech, listening).stream())
+                .distinct()
+                .toList();
+        return doubts.isEmpty()
+                ? new Interpretation.Understood(words, tree, whole)
+                : new Interpretation.Unsure(words, tree, whole, doubts);
+    }
+
+    private boolean rivals(Reading other, Reading best) {
+        // A reading of a calf that does not exist is no rival to one of a calf that does.
+        return (other.isClear() || !best.isClear()) && best.score() - other.score() < doubtMargin;
+    }
+
+    private static Interpretation doubted(Reading best, Reading rival) {
+        Doubt doubt = new Doubt.SoundsLike(rival.words());
+        if (best.meaning() instanceof Interpretation.Understood understood) {
+            return new Interpretation.Unsure(best.words(), best.tree(), understood.statement(), List.of(doubt));
+        }
+        if (best.meaning() instanceof Interpretation.Unsure unsure) {
+            List<Doubt> doubts = new ArrayList<>(unsure.doubts());
+            doubts.add(doubt);
+            return new Interpretation.Unsure(unsure.words(), unsure.tree(), unsure.best(), doubts);
+        }
+        // A control phrase that may be something else is not obeyed.
+        return new Interpretation.NoMatch(best.words());
+    }
+
+    /** The meanings of one reading: empty when it does not parse whole. */
+    private Optional<Reading> read(Hypothesis hypothesis, SpeechTime speech, Listening listening) {
+        List<String> words = hypothesis.texts();
+        List<Reading> all = new ArrayList<>();
+        for (ParseTree tree : matcher.match(utterance, words, MOST_PARSES)) {
+            Reading reading = new Reading(words, tree, meaning(words, tree, speech, listening), 0, false);
+            if (all.stream().noneMatch(reading::sameMeaning)) {
+                all.add(reading);
+            }
+        }
+        List<Reading> clear = all.stream().filter(Reading::isClear).toList();
+        List<Reading> left = clear.isEmpty() ? all : clear;
+        if (left.size() < 2) {
+            return left.stream().findFirst();
+        }
+        Reading first = left.get(0);
+        if (!(first.meaning() instanceof Interpretation.Understood understood)) {
+            return Optional.of(first);
+        }
+        List<Statement> statements = left.stream()
+                .map(Reading::meaning)
+                .filter(Interpretation.Understood.class::isInstance)
+                .map(meaning -> ((Interpretation.Understood) meaning).statement())
+                .toList();
+        return Optional.of(new Reading(
+                words,
+                first.tree(),
+                new Interpretation.Unsure(
+                        words, first.tree(), understood.statement(), List.of(new Doubt.Ambiguous(statements))),
+                0,
+                false));
+    }
+
+    private static Interpretation meaning(
+            List<String> words, ParseTree tree, SpeechTime speech, Listening listening) {
+        Optional<ParseTree> control = tree.child("control");
+        if (control.isPresent()) {
+            return control(words, tree, control.get());
+        }
+        ParseTree said = tree.children().get(0);
+        Statement statement = StatementReader.statement(said, speech);
+        List<Doubt> doubts = Doubts.of(statement, said, speech, listening);
+        return doubts.isEmpty()
+                ? new Interpretation.Understood(words, tree, statement)
+                : new Interpretation.Unsure(words, tree, statement, doubts);
+    }
+
+    private static Interpretation control(List<String> words, ParseTree tree, ParseTree control) {
+        ParseTree named = control.tag() != null ? control : control.children().get(0);
+        return new Interpretation.ControlHeard(
+                words,
+                tree,
+                Tags.term(Control.class, named),
+                named.child("calf").map(StatementReader::calf).orElse(null));
+    }
+
+    /** A calf that was named, with as many whole facts as there are, of a sentence that is not at its end. */
+    private Optional<Interpretation> incomplete(
+            List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
+        return hypotheses.stream()
+                .map(Hypothesis::texts)
+                .filter(words -> matcher.isPrefix(utterance, words))
+                .flatMap(words -> begun(words, speech, listening).stream())
+                .findFirst();
+    }
+
+    private Optional<Interpretation> begun(List<String> words, SpeechTime speech, Listening listening) {
+        for (int end = words.size(); end >= 2; end--) {
+            List<String> start = words.subList(0, end);
+            for (ParseTree tree : matcher.match(utterance, start, 1)) {
+                if (tree.child("control").isEmpty()) {
+                    Statement statement = StatementReader.statement(tree.children().get(0), speech);
+                    return Optional.of(incomplete(words, tree, statement, listening));
+                }
+            }
+            for (ParseTree calf : matcher.match(CALF, start, 1)) {
+                Statement statement = new Statement(StatementReader.calf(calf), List.of());
+                return Optional.of(incomplete(words, null, statement, listening));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Interpretation incomplete(
+            List<String> words,
+            @Nullable ParseTree tree,
+            Statement statement,
+            Listening listening) {
+        List<Doubt> doubts = new ArrayList<>(List.of(new Doubt.Incomplete()));
+        if (statement.calf() instanceof CalfReference.Numbered numbered
+                && !listening.openCalves().contains(numbered.number())) {
+            doubts.add(new Doubt.NotListed(numbered.number()));
+        }
+        return new Interpretation.Unsure(words, tree, statement, doubts);
+    }
+
+    private static Interpretation noMatch(List<Hypothesis> hypotheses) {
+        return new Interpretation.NoMatch(
+                hypotheses.isEmpty() ? List.of() : hypotheses.get(0).texts());
+    }
+}
