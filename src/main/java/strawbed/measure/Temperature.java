@@ -18,8 +18,8 @@ public record Temperature(BigDecimal amount, TemperatureUnit unit) {
     public BigDecimal inCelsius() {
         return switch (unit) {
             case CELSIUS -> amount.setScale(2, RoundingMode.HALF_UP);
-            case FAHRENHEIT -> amount.subtract(new BigDecimal(32))
-                    .divide(new BigDecimal("1.8"), 2, RoundingMode.HALF_UP);
+            case FAHRENHEIT ->
+                amount.subtract(new BigDecimal(32)).divide(new BigDecimal("1.8"), 2, RoundingMode.HALF_UP);
         };
     }
 }

@@ -1,0 +1,10 @@
+package strawbed.audio;
+
+/** A speaker that is missing or taken; the message says what to do. The work goes on without sound. */
+public final class SpeakerException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    SpeakerException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}
