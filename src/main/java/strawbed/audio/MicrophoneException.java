@@ -1,0 +1,30 @@
+package strawbed.audio;
+
+import org.jspecify.annotations.Nullable;
+
+/** A microphone that cannot be opened or went away; the message is one sentence with the remedy. */
+public final class MicrophoneException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /** Why there is no sound. */
+    public enum Reason {
+        /** The computer has no microphone, or none of the name that was asked for. */
+        NONE,
+        /** There is one, but another program holds it or it refuses the format. */
+        BUSY,
+        /** It worked, and then stopped giving sound. */
+        GONE
+    }
+
+    private final Reason reason;
+
+    MicrophoneException(Reason reason, String message, @Nullable Throwable cause) {
+        super(message, cause);
+        this.reason = reason;
+    }
+
+    /** Why there is no sound. */
+    public Reason reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,63 @@
+package strawbed.audio;
+
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.Line;
+
+/** Calls to Java Sound on threads of their own, because a sound server that hangs hangs its callers. Safe for any thread. */
+final class SoundDevices {
+    /** The only format asked for: 16 kHz, 16 bit, mono, low byte first. */
+    static final AudioFormat FORMAT = new AudioFormat(Sound.RATE, Short.SIZE, 1, true, false);
+
+    private static final int PATIENCE_SECONDS = 2;
+
+    private SoundDevices() {}
+
+    /**
+     * The result of a call.
+     *
+     * @throws TimeoutException when there is none within 2 s
+     * @throws ExecutionException with what the call threw
+     */
+    static <T> T ask(Callable<T> call) throws TimeoutException, ExecutionException {
+        FutureTask<T> task = new FutureTask<>(call);
+        start("sound device", task);
+        try {
+            return task.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (TimeoutException e) {
+            start("sound device late answer", () -> closeLate(task));
+            throw e;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new ExecutionException(e);
+        }
+    }
+
+    /** What is opened too late is nobody's, and would hold the device. */
+    private static void closeLate(FutureTask<?> task) {
+        try {
+            if (task.get() instanceof AutoCloseable late) {
+                late.close();
+            }
+        } catch (Exception e) {
+            Logger.getLogger(SoundDevices.class.getName()).log(Level.FINE, "The sound device answered late.", e);
+        }
+    }
+
+    /** Stops and closes a line without waiting for it. */
+    static void abandon(Line line) {
+        start("sound device undertaker", line::close);
+    }
+
+    static void start(String name, Runnable work) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+}

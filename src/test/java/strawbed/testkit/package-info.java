@@ -1,0 +1,5 @@
+/** What several rooms' tests share. */
+@NullMarked
+package strawbed.testkit;
+
+import org.jspecify.annotations.NullMarked;
