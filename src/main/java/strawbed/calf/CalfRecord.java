@@ -1,0 +1,317 @@
+package strawbed.calf;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import strawbed.event.CalfId;
+import strawbed.event.Event;
+import strawbed.event.Event.BreathingNoted;
+import strawbed.event.Event.BreedNoted;
+import strawbed.event.Event.CalfBorn;
+import strawbed.event.Event.CalfDied;
+import strawbed.event.Event.CalfDried;
+import strawbed.event.Event.CalfFound;
+import strawbed.event.Event.CalfMoved;
+import strawbed.event.Event.CalfNumbered;
+import strawbed.event.Event.CalfOpened;
+import strawbed.event.Event.CalfWeighed;
+import strawbed.event.Event.CalvingEaseNoted;
+import strawbed.event.Event.ColostrumFed;
+import strawbed.event.Event.ColostrumLeft;
+import strawbed.event.Event.ColostrumSourceNoted;
+import strawbed.event.Event.ColostrumTestedByBrix;
+import strawbed.event.Event.DamNoted;
+import strawbed.event.Event.DamNursed;
+import strawbed.event.Event.EarTagFitted;
+import strawbed.event.Event.LickingNoted;
+import strawbed.event.Event.MilestoneReached;
+import strawbed.event.Event.NavelDipped;
+import strawbed.event.Event.PresentationNoted;
+import strawbed.event.Event.SexNoted;
+import strawbed.event.Event.SignNoted;
+import strawbed.event.Event.TemperatureTaken;
+import strawbed.event.Event.TwinNoted;
+import strawbed.event.RecordedEvent;
+import strawbed.event.Term;
+import strawbed.event.When;
+
+/**
+ * All that is known of one calf.
+ *
+ * <p>Two orders matter. What happened again and again (feeds, dips, breathing) is sorted by when it happened, then by
+ * when it was told. Of what is true only once (sex, birth, number) the last told counts, because telling it again is
+ * how people correct it. Withdrawn events count nowhere, but stay in the history.
+ *
+ * @param history every event of this calf in the order of the record, the withdrawn ones too
+ */
+public record CalfRecord(CalfId id, List<Entry> history) {
+    private static final Comparator<RecordedEvent> AS_IT_HAPPENED =
+            Comparator.comparing(RecordedEvent::occurredAt).thenComparing(RecordedEvent::sequence);
+
+    /** An event of the history, and whether it no longer counts. */
+    public record Entry(RecordedEvent recorded, boolean withdrawn) {}
+
+    public CalfRecord {
+        history = List.copyOf(history);
+    }
+
+    // Any kind of event.
+
+    /** The events of one kind that count, as they happened. */
+    public <E extends Event> List<Timed<E>> all(Class<E> kind) {
+        return counting()
+                .filter(recorded -> kind.isInstance(recorded.event()))
+                .sorted(AS_IT_HAPPENED)
+                .map(recorded -> new Timed<>(recorded.occurredAt(), recorded.id(), kind.cast(recorded.event())))
+                .toList();
+    }
+
+    /** The earliest of one kind. */
+    public <E extends Event> Optional<Timed<E>> first(Class<E> kind) {
+        return all(kind).stream().findFirst();
+    }
+
+    /** The latest of one kind. */
+    public <E extends Event> Optional<Timed<E>> last(Class<E> kind) {
+        return all(kind).stream().reduce((earlier, later) -> later);
+    }
+
+    /** Whether there is one of this kind. */
+    public boolean has(Class<? extends Event> kind) {
+        return counting().anyMatch(recorded -> kind.isInstance(recorded.event()));
+    }
+
+    // Who it is.
+
+    /** When its record was opened; empty when the opening was withdrawn. */
+    public Optional<Instant> opened() {
+        return first(CalfOpened.class).map(Timed::at);
+    }
+
+    /** Its number now; where none was told, the one on its farm tag. */
+    public Optional<String> number() {
+        Optional<String> told = lastTold(event -> event instanceof CalfOpened opened
+                ? Optional.ofNullable(opened.number())
+                : part(event, CalfNumbered.class, CalfNumbered::number));
+        return told.or(() -> farmTags().reduce((earlier, later) -> later));
+    }
+
+    /** The numbers it can be called by: its own first, then its farm tags. */
+    public List<String> numbers() {
+        return Stream.concat(number().stream(), farmTags()).distinct().toList();
+    }
+
+    /** Whether it can be called by this number; leading zeros do not matter. */
+    public boolean bears(String wanted) {
+        return numbers().stream().anyMatch(number -> Numbers.same(number, wanted));
+    }
+
+    public List<Timed<EarTagFitted>> tags() {
+        return all(EarTagFitted.class);
+    }
+
+    /** The number of the cow that bore it. */
+    public Optional<String> dam() {
+        return lastTold(event -> event instanceof CalfOpened opened
+                ? Optional.ofNullable(opened.dam())
+                : part(event, DamNoted.class, DamNoted::dam));
+    }
+
+    /** The dam's calvings, this one counted. */
+    public Optional<Integer> parity() {
+        return lastTold(event -> part(event, DamNoted.class, DamNoted::parity));
+    }
+
+    public Optional<String> breed() {
+        return lastTold(event -> part(event, BreedNoted.class, BreedNoted::breed));
+    }
+
+    public Optional<Term.Sex> sex() {
+        return lastTold(event -> part(event, SexNoted.class, SexNoted::sex));
+    }
+
+    /** That it is one of several, as it was said last. */
+    public Optional<TwinNoted> twin() {
+        return lastTold(event -> part(event, TwinNoted.class, noted -> noted));
+    }
+
+    // Its birth, and its death.
+
+    public Optional<When> born() {
+        return lastTold(event -> part(event, CalfBorn.class, CalfBorn::when));
+    }
+
+    public Optional<When> found() {
+        return lastTold(event -> part(event, CalfFound.class, CalfFound::when));
+    }
+
+    /** When it was born; where nobody saw it and no time was told, when it was found. */
+    public Optional<When> birth() {
+        return born().or(this::found);
+    }
+
+    /** Whether {@link #birth} is only the time it was found. */
+    public boolean isBirthOnlyFound() {
+        return born().isEmpty() && found().isPresent();
+    }
+
+    /** The best instant for its birth: the middle of {@link #birth}, else when its record was opened. */
+    public Optional<Instant> bornAbout() {
+        return birth().map(When::midpoint).or(this::opened);
+    }
+
+    public Optional<Term.CalvingEase> ease() {
+        return lastTold(event -> part(event, CalvingEaseNoted.class, CalvingEaseNoted::ease));
+    }
+
+    /** The calving ease score of 1 to 5. */
+    public Optional<Integer> easeScore() {
+        return lastTold(event -> part(event, CalvingEaseNoted.class, CalvingEaseNoted::score));
+    }
+
+    public Optional<Term.Presentation> presentation() {
+        return lastTold(event -> part(event, PresentationNoted.class, PresentationNoted::presentation));
+    }
+
+    public Optional<CalfDied> death() {
+        return lastTold(event -> part(event, CalfDied.class, died -> died));
+    }
+
+    public boolean isAlive() {
+        return death().isEmpty();
+    }
+
+    /** Whether its record was opened and it lives. */
+    public boolean isOpen() {
+        return has(CalfOpened.class) && isAlive();
+    }
+
+    // Its first hours.
+
+    /** How it breathed when last looked at. */
+    public Optional<Timed<BreathingNoted>> breathing() {
+        return last(BreathingNoted.class);
+    }
+
+    /** Whether the dam licked it, as last seen. */
+    public Optional<Boolean> licked() {
+        return last(LickingNoted.class).map(noted -> noted.event().licked());
+    }
+
+    public boolean isDried() {
+        return has(CalfDried.class);
+    }
+
+    /** When it first did this. */
+    public Optional<Instant> reached(Term.Milestone milestone) {
+        return all(MilestoneReached.class).stream()
+                .filter(reached -> reached.event().milestone() == milestone)
+                .map(Timed::at)
+                .findFirst();
+    }
+
+    public List<Timed<SignNoted>> signs() {
+        return all(SignNoted.class);
+    }
+
+    public List<Timed<NavelDipped>> dips() {
+        return all(NavelDipped.class);
+    }
+
+    public List<Timed<TemperatureTaken>> temperatures() {
+        return all(TemperatureTaken.class);
+    }
+
+    public List<Timed<CalfWeighed>> weights() {
+        return all(CalfWeighed.class);
+    }
+
+    /** The place it was moved to last. */
+    public Optional<String> place() {
+        return last(CalfMoved.class).map(moved -> moved.event().place());
+    }
+
+    // Colostrum.
+
+    public Optional<Timed<ColostrumTestedByBrix>> brix() {
+        return last(ColostrumTestedByBrix.class);
+    }
+
+    public Optional<ColostrumSourceNoted> colostrumSource() {
+        return last(ColostrumSourceNoted.class).map(Timed::event);
+    }
+
+    /** Its feeds as they happened. What was left belongs to the last feed at or before it; the last word on it counts. */
+    public List<Feed> feeds() {
+        List<Timed<ColostrumFed>> fed = all(ColostrumFed.class);
+        TreeMap<Integer, ColostrumLeft> left = new TreeMap<>();
+        for (Timed<ColostrumLeft> leaving : all(ColostrumLeft.class)) {
+            int feed = (int) fed.stream()
+                            .filter(feeding -> !feeding.at().isAfter(leaving.at()))
+                            .count()
+                    - 1;
+            if (feed >= 0) {
+                left.put(feed, leaving.event());
+            }
+        }
+        List<Feed> feeds = new ArrayList<>();
+        for (int i = 0; i < fed.size(); i++) {
+            feeds.add(feed(fed.get(i), left.get(i)));
+        }
+        return List.copyOf(feeds);
+    }
+
+    private static Feed feed(Timed<ColostrumFed> fed, @Nullable ColostrumLeft left) {
+        ColostrumFed event = fed.event();
+        return new Feed(
+                fed.id(),
+                fed.at(),
+                event.volume(),
+                event.method(),
+                event.warmedTo(),
+                left == null ? null : left.volume());
+    }
+
+    /** The first feed of which it took anything. */
+    public Optional<Feed> firstFeed() {
+        return feeds().stream().filter(feed -> feed.litres().signum() > 0).findFirst();
+    }
+
+    /** What it took in all measured feeds, in litres, exact; what it sucked from its dam is not known. */
+    public BigDecimal volumeFedLitres() {
+        return feeds().stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public List<Timed<DamNursed>> nursings() {
+        return all(DamNursed.class);
+    }
+
+    private Stream<String> farmTags() {
+        return tags().stream()
+                .map(Timed::event)
+                .filter(tag -> tag.scheme() == Term.TagScheme.FARM)
+                .map(EarTagFitted::number);
+    }
+
+    private Stream<RecordedEvent> counting() {
+        return history.stream().filter(entry -> !entry.withdrawn()).map(Entry::recorded);
+    }
+
+    private <T> Optional<T> lastTold(Function<Event, Optional<T>> told) {
+        return counting()
+                .map(recorded -> told.apply(recorded.event()))
+                .flatMap(Optional::stream)
+                .reduce((earlier, later) -> later);
+    }
+
+    private static <E extends Event, T> Optional<T> part(Event event, Class<E> kind, Function<E, @Nullable T> part) {
+        return kind.isInstance(event) ? Optional.ofNullable(part.apply(kind.cast(event))) : Optional.empty();
+    }
+}

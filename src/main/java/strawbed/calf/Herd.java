@@ -1,0 +1,175 @@
+package strawbed.calf;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import strawbed.event.CalfId;
+import strawbed.event.Event.CalfOpened;
+import strawbed.event.Event.EventWithdrawn;
+import strawbed.event.Event.TwinNoted;
+import strawbed.event.EventId;
+import strawbed.event.RecordedEvent;
+
+/**
+ * All calves of the record, and what was said of the barn. Immutable and safe for any thread.
+ *
+ * <p>It depends on the events and their sequence only: not on the order in which they are handed over, and an event
+ * handed over twice counts once.
+ */
+public final class Herd {
+    /** Calves of one cow that are born this close together are twins. Common practice, no published source. */
+    private static final Duration TWINS_WITHIN = Duration.ofHours(24);
+
+    private final NavigableMap<Long, RecordedEvent> events;
+    private final Map<CalfId, CalfRecord> calves;
+    private final List<RecordedEvent> barn;
+
+    private Herd(NavigableMap<Long, RecordedEvent> events) {
+        this.events = events;
+        Set<EventId> withdrawn = withdrawn(events);
+        Map<CalfId, List<CalfRecord.Entry>> histories = new LinkedHashMap<>();
+        List<RecordedEvent> ofTheBarn = new ArrayList<>();
+        for (RecordedEvent recorded : events.values()) {
+            boolean counts = !withdrawn.contains(recorded.id());
+            CalfId calf = recorded.calf();
+            if (calf != null) {
+                histories.computeIfAbsent(calf, id -> new ArrayList<>()).add(new CalfRecord.Entry(recorded, !counts));
+            } else if (counts && !(recorded.event() instanceof EventWithdrawn)) {
+                ofTheBarn.add(recorded);
+            }
+        }
+        this.calves = new LinkedHashMap<>();
+        histories.entrySet().stream()
+                .sorted(Comparator.comparing(history -> opening(history.getValue())))
+                .forEach(history -> calves.put(history.getKey(), new CalfRecord(history.getKey(), history.getValue())));
+        this.barn = List.copyOf(ofTheBarn);
+    }
+
+    public static Herd of(List<RecordedEvent> events) {
+        return new Herd(bySequence(events));
+    }
+
+    /** The herd with these events added. */
+    public Herd plus(List<RecordedEvent> more) {
+        NavigableMap<Long, RecordedEvent> all = new TreeMap<>(events);
+        all.putAll(bySequence(more));
+        return new Herd(all);
+    }
+
+    /** The calves whose opening counts, the dead ones too, in the order in which they were opened. */
+    public List<CalfRecord> calves() {
+        return calves.values().stream()
+                .filter(calf -> calf.has(CalfOpened.class))
+                .toList();
+    }
+
+    /** The calf with this identity, also one whose opening was withdrawn. */
+    public Optional<CalfRecord> calf(CalfId id) {
+        return Optional.ofNullable(calves.get(id));
+    }
+
+    /** The youngest open calf that bears this number; leading zeros do not matter. */
+    public Optional<CalfRecord> byNumber(String number) {
+        return open().stream()
+                .filter(calf -> calf.bears(number))
+                .reduce((one, other) -> bornAbout(other).isBefore(bornAbout(one)) ? one : other);
+    }
+
+    /** The open calves of this cow in the order in which they were opened. */
+    public List<CalfRecord> byDam(String dam) {
+        return open().stream().filter(calf -> isOf(calf, dam)).toList();
+    }
+
+    /** The numbers by which open calves can be called. */
+    public SortedSet<String> openNumbers() {
+        SortedSet<String> numbers = new TreeSet<>();
+        open().forEach(calf -> numbers.addAll(calf.numbers()));
+        return numbers;
+    }
+
+    /** What was said of no single calf and counts, in the order of the record. */
+    public List<RecordedEvent> barn() {
+        return barn;
+    }
+
+    /**
+     * The calves born together with this one, the dead ones too: of the same cow within 24 hours, or named as its twin
+     * by either. Where several calves bore a named number, the one nearest in age is meant.
+     */
+    public List<CalfRecord> twinsOf(CalfRecord calf) {
+        return calves().stream()
+                .filter(other -> !other.id().equals(calf.id()))
+                .filter(other -> isTwinByDam(calf, other) || names(calf, other) || names(other, calf))
+                .toList();
+    }
+
+    private List<CalfRecord> open() {
+        return calves().stream().filter(CalfRecord::isOpen).toList();
+    }
+
+    private boolean names(CalfRecord calf, CalfRecord other) {
+        return calf.twin()
+                .map(TwinNoted::of)
+                .flatMap(number -> calves().stream()
+                        .filter(each -> !each.id().equals(calf.id()) && each.bears(number))
+                        .min(Comparator.comparing(each -> apart(calf, each))))
+                .filter(named -> named.id().equals(other.id()))
+                .isPresent();
+    }
+
+    private static boolean isTwinByDam(CalfRecord calf, CalfRecord other) {
+        return calf.dam().filter(dam -> isOf(other, dam)).isPresent()
+                && apart(calf, other).compareTo(TWINS_WITHIN) <= 0;
+    }
+
+    private static Duration apart(CalfRecord calf, CalfRecord other) {
+        return Duration.between(bornAbout(calf), bornAbout(other)).abs();
+    }
+
+    private static boolean isOf(CalfRecord calf, String dam) {
+        return calf.dam().filter(own -> Numbers.same(own, dam)).isPresent();
+    }
+
+    private static Instant bornAbout(CalfRecord calf) {
+        return calf.bornAbout().orElse(Instant.EPOCH);
+    }
+
+    private static NavigableMap<Long, RecordedEvent> bySequence(Collection<RecordedEvent> events) {
+        NavigableMap<Long, RecordedEvent> sorted = new TreeMap<>();
+        events.forEach(recorded -> sorted.put(recorded.sequence(), recorded));
+        return sorted;
+    }
+
+    /** The place of its opening in the record; of a withdrawn one too, so that an undo moves no other calf. */
+    private static long opening(List<CalfRecord.Entry> history) {
+        return history.stream()
+                .map(CalfRecord.Entry::recorded)
+                .filter(recorded -> recorded.event() instanceof CalfOpened)
+                .findFirst()
+                .orElse(history.get(0).recorded())
+                .sequence();
+    }
+
+    /** From the last event back, so that a withdrawal that is itself withdrawn takes nothing away. */
+    private static Set<EventId> withdrawn(NavigableMap<Long, RecordedEvent> events) {
+        Set<EventId> withdrawn = new HashSet<>();
+        for (RecordedEvent recorded : events.descendingMap().values()) {
+            if (recorded.event() instanceof EventWithdrawn withdrawal && !withdrawn.contains(recorded.id())) {
+                withdrawn.add(withdrawal.event());
+            }
+        }
+        return withdrawn;
+    }
+}

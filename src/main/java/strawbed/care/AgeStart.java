@@ -1,0 +1,49 @@
+package strawbed.care;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import strawbed.calf.CalfRecord;
+import strawbed.event.When;
+
+/**
+ * The instant a calf's age is counted from, and how well it is known.
+ *
+ * @param at the birth, or the best that stands in for it
+ */
+public record AgeStart(Instant at, Basis basis) {
+
+    /** What an age rests on. */
+    public enum Basis {
+        /** The birth was timed. */
+        BORN,
+        /** The birth was in a window; its middle counts. */
+        BORN_IN_WINDOW,
+        /** Nobody saw the birth; the finding counts. */
+        FOUND,
+        /** No time was told; the opening of the record counts. */
+        OPENED
+    }
+
+    /** Empty when the record has no time at all to count from. */
+    public static Optional<AgeStart> of(CalfRecord calf) {
+        return calf.bornAbout().map(at -> new AgeStart(at, basis(calf)));
+    }
+
+    /** Whether it is anything but a timed birth. */
+    public boolean isEstimated() {
+        return basis != Basis.BORN;
+    }
+
+    /** The age at this instant; negative before the start. */
+    public Duration ageAt(Instant now) {
+        return Duration.between(at, now);
+    }
+
+    private static Basis basis(CalfRecord calf) {
+        if (calf.born().isPresent()) {
+            return calf.born().get() instanceof When.At ? Basis.BORN : Basis.BORN_IN_WINDOW;
+        }
+        return calf.found().isPresent() ? Basis.FOUND : Basis.OPENED;
+    }
+}
