@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import strawbed.event.Event;
 import strawbed.journal.JournalException.Reason;
@@ -72,5 +73,30 @@ public final class EventCodec {
                     e);
         }
         return event(type, version, fields);
+    }
+
+    /** Words as a JSON array of texts. */
+    public String json(List<String> words) {
+        try {
+            return TEXT.asString(words);
+        } catch (IOException e) {
+            throw new UncheckedIOException("these words have no JSON: " + words, e);
+        }
+    }
+
+    /**
+     * The words of a JSON array of texts.
+     *
+     * @throws JournalException for {@link Reason#CORRUPT} if it is none
+     */
+    public List<String> words(String json) {
+        try {
+            return TEXT.listOfFrom(String.class, json);
+        } catch (IOException e) {
+            throw new JournalException(
+                    Reason.CORRUPT,
+                    "What was heard is no list of words: " + json + ". The record is damaged; restore it from a copy.",
+                    e);
+        }
     }
 }
