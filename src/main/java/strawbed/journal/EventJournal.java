@@ -1,0 +1,47 @@
+package strawbed.journal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import strawbed.event.EventId;
+import strawbed.event.NewEvent;
+import strawbed.event.RecordedEvent;
+
+/**
+ * The record: it only grows. Nothing in it is ever changed or removed.
+ *
+ * <p>Safe for any thread; calls wait for each other. Every method throws {@link JournalException} when the record
+ * cannot do what it was asked, and {@link IllegalStateException} after {@link #close}.
+ */
+public interface EventJournal extends AutoCloseable {
+    /**
+     * Saves all of these facts, or none of them, and returns when they are safe on the disk.
+     *
+     * @return the facts as they will be read back, in the order given
+     */
+    List<RecordedEvent> append(List<NewEvent> events);
+
+    /** All facts in the order in which they were saved. */
+    List<RecordedEvent> all();
+
+    /** The fact with this id, or empty when the record has none. */
+    Optional<RecordedEvent> find(EventId id);
+
+    /** Keeps a statement that nobody has confirmed or dropped yet. */
+    OpenStatement keep(NewOpenStatement statement);
+
+    /**
+     * Notes how a kept statement came to its end. It stays in the record but is no longer open.
+     *
+     * @param how in a word or two, such as confirmed or dropped
+     * @throws IllegalArgumentException if no open statement has this id
+     */
+    void settle(UUID id, String how);
+
+    /** The statements that were kept and not settled, in the order in which they were kept. */
+    List<OpenStatement> openStatements();
+
+    /** Lets go of the record; a second call does nothing. */
+    @Override
+    void close();
+}

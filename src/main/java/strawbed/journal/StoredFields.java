@@ -1,0 +1,146 @@
+package strawbed.journal;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import strawbed.event.Term;
+import strawbed.journal.JournalException.Reason;
+
+/** The fields of one stored fact: each is taken once, and what is wrong is told with type, version and field. */
+final class StoredFields {
+    /** More digits than any barn needs; a damaged exponent must not fill the memory with zeros. */
+    private static final int DIGITS = 30;
+
+    private final String type;
+    private final int version;
+    private final Map<String, Object> left;
+
+    StoredFields(String type, int version, Map<String, ?> fields) {
+        this.type = type;
+        this.version = version;
+        this.left = new LinkedHashMap<>(fields);
+    }
+
+    String type() {
+        return type;
+    }
+
+    int version() {
+        return version;
+    }
+
+    /** Whether any of these fields is still to be taken. */
+    boolean has(String name) {
+        return left.get(name) != null;
+    }
+
+    @Nullable
+    String text(String name) {
+        return take(name, String.class, text -> text);
+    }
+
+    <T extends Enum<T> & Term> @Nullable T term(String name, Class<T> list) {
+        String word = text(name);
+        if (word == null) {
+            return null;
+        }
+        return Term.find(list, word).orElseThrow(() -> newer("the word \"" + word + "\" in the field " + name));
+    }
+
+    /** The constant whose word this is, of a list that is no {@link Term}. */
+    <T> @Nullable T word(String name, T[] list, Function<T, String> wordOf) {
+        String word = text(name);
+        if (word == null) {
+            return null;
+        }
+        return Arrays.stream(list)
+                .filter(each -> wordOf.apply(each).equals(word))
+                .findFirst()
+                .orElseThrow(() -> newer("the word \"" + word + "\" in the field " + name));
+    }
+
+    @Nullable
+    BigDecimal number(String name) {
+        return take(name, Number.class, StoredFields::decimal);
+    }
+
+    @Nullable
+    Integer whole(String name) {
+        return take(name, Number.class, number -> decimal(number).intValueExact());
+    }
+
+    @Nullable
+    Boolean truth(String name) {
+        return take(name, Boolean.class, truth -> truth);
+    }
+
+    @Nullable
+    Instant instant(String name) {
+        return take(name, String.class, Instant::parse);
+    }
+
+    @Nullable
+    UUID id(String name) {
+        return take(name, String.class, UUID::fromString);
+    }
+
+    /** Says that a field which must be there is missing, unless it is there. */
+    <T> T must(String name, @Nullable T value) {
+        if (value == null) {
+            throw corrupt("the field " + name + " is missing", null);
+        }
+        return value;
+    }
+
+    /** Says that a field is left which this type does not have, if one is. */
+    void end() {
+        if (!left.isEmpty()) {
+            throw corrupt("it has no field " + left.keySet().iterator().next(), null);
+        }
+    }
+
+    JournalException corrupt(String what, @Nullable Throwable cause) {
+        return new JournalException(
+                Reason.CORRUPT,
+                "The event of type " + type + ", version " + version + " cannot be read: " + what
+                        + ". The record is damaged; restore it from a copy.",
+                cause);
+    }
+
+    JournalException newer(String what) {
+        return new JournalException(
+                Reason.NEWER,
+                "The event of type " + type + ", version " + version + " cannot be read: this program does not know "
+                        + what + ". A newer Strawbed seems to have written it; use that one.",
+                null);
+    }
+
+    private <S, T> @Nullable T take(String name, Class<S> kind, Function<S, T> reader) {
+        Object value = left.remove(name);
+        if (value == null) {
+            return null;
+        }
+        if (!kind.isInstance(value)) {
+            throw corrupt("the field " + name + " cannot be " + value, null);
+        }
+        try {
+            return reader.apply(kind.cast(value));
+        } catch (IllegalArgumentException | ArithmeticException | DateTimeException e) {
+            throw corrupt("the field " + name + " cannot be " + value, e);
+        }
+    }
+
+    private static BigDecimal decimal(Number number) {
+        BigDecimal decimal = new BigDecimal(number.toString()).stripTrailingZeros();
+        if (Math.abs(decimal.scale()) > DIGITS || decimal.precision() > DIGITS) {
+            throw new ArithmeticException("more than " + DIGITS + " digits");
+        }
+        return decimal.scale() < 0 ? decimal.setScale(0) : decimal;
+    }
+}

@@ -1,0 +1,129 @@
+package strawbed.journal.sqlite;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import strawbed.journal.JournalException;
+import strawbed.journal.JournalException.Reason;
+
+/**
+ * The right to write to a record, held by one program at a time. The system gives it back when the program ends,
+ * however it ends; the file that stays behind means nothing.
+ */
+final class RecordLock implements AutoCloseable {
+    /** Far behind the text, so that others can read the text on systems where a lock forbids reading. */
+    private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
+
+    /**
+     * Held by this program. On POSIX, closing any channel to a file drops the program's locks on it, so a second one
+     * must not even be opened.
+     */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path file;
+    private final FileChannel channel;
+
+    private RecordLock(Path file, FileChannel channel) {
+        this.file = file;
+        this.channel = channel;
+    }
+
+    /**
+     * Takes the lock of a data folder.
+     *
+     * @param directory must exist
+     * @throws JournalException if another program, or this one, holds it; the message says who
+     */
+    static RecordLock take(Path directory) {
+        Path file;
+        try {
+            file = directory.toRealPath().resolve("record.lock");
+        } catch (IOException e) {
+            throw failed(directory, e);
+        }
+        if (!HELD.add(file)) {
+            throw busy(directory, "this program itself");
+        }
+        try {
+            return new RecordLock(file, lockedChannel(directory, file));
+        } catch (RuntimeException e) {
+            HELD.remove(file);
+            throw e;
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            channel.close();
+        } catch (IOException e) {
+            throw failed(file, e);
+        } finally {
+            HELD.remove(file);
+        }
+    }
+
+    private static FileChannel lockedChannel(Path directory, Path file) {
+        try {
+            FileChannel channel = FileChannel.open(
+                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            try {
+                if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
+                    throw busy(directory, readHolder(channel));
+                }
+                writeHolder(channel);
+                return channel;
+            } catch (IOException | RuntimeException e) {
+                channel.close();
+                throw e;
+            }
+        } catch (AccessDeniedException e) {
+            throw new JournalException(
+                    Reason.READ_ONLY,
+                    "The record in " + directory + " cannot be written: you may not write to " + file
+                            + ". Ask for the right to, or choose another data folder.",
+                    e);
+        } catch (IOException e) {
+            throw failed(directory, e);
+        }
+    }
+
+    private static void writeHolder(FileChannel channel) throws IOException {
+        ProcessHandle self = ProcessHandle.current();
+        String started = self.info().startInstant().map(Instant::toString).orElse("an unknown time");
+        ByteBuffer text = StandardCharsets.UTF_8.encode("process " + self.pid() + ", started at " + started + "\n");
+        channel.truncate(0);
+        while (text.hasRemaining()) {
+            channel.write(text);
+        }
+    }
+
+    private static String readHolder(FileChannel channel) throws IOException {
+        String text = new String(Channels.newInputStream(channel).readNBytes(200), StandardCharsets.UTF_8).strip();
+        return text.isEmpty() ? "a program that has not yet said its name" : text;
+    }
+
+    private static JournalException busy(Path directory, String holder) {
+        return new JournalException(
+                Reason.BUSY,
+                "The record in " + directory + " is already open for writing by " + holder
+                        + ". Close that one first, or choose another data folder.",
+                null);
+    }
+
+    private static JournalException failed(Path place, IOException e) {
+        return new JournalException(
+                Reason.FAILED,
+                "The record in " + place + " cannot be locked: " + DataFolder.reasonOf(e)
+                        + ". Check the disk, then try again.",
+                e);
+    }
+}

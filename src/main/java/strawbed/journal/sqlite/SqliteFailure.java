@@ -1,0 +1,99 @@
+package strawbed.journal.sqlite;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
+import strawbed.journal.JournalException;
+import strawbed.journal.JournalException.Reason;
+
+/** Says in a sentence what SQLite says in a result code. Source of the codes: SQLite, Result and Error Codes. */
+final class SqliteFailure {
+    private static final int PRIMARY = 0xff;
+
+    private SqliteFailure() {}
+
+    /**
+     * The exception for a failure of SQLite.
+     *
+     * @param otherwise what did not happen, as a clause
+     */
+    static JournalException of(String otherwise, Path file, Exception failure) {
+        SQLException sql = firstSql(failure);
+        int code = sql == null ? -1 : sql.getErrorCode() & PRIMARY;
+        if (is(code, SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED)) {
+            return exception(
+                    Reason.BUSY, otherwise, "another program uses " + file, "Close it, then try again.", failure);
+        }
+        if (is(code, SQLiteErrorCode.SQLITE_FULL)) {
+            return exception(
+                    Reason.FULL,
+                    otherwise,
+                    "the disk that holds " + file + " is full",
+                    "What was saved before is safe. Free some space, then try again.",
+                    failure);
+        }
+        if (is(code, SQLiteErrorCode.SQLITE_READONLY, SQLiteErrorCode.SQLITE_PERM)) {
+            return exception(
+                    Reason.READ_ONLY,
+                    otherwise,
+                    file + " may only be read",
+                    "Ask for the right to write to it, or choose another data folder.",
+                    failure);
+        }
+        if (is(code, SQLiteErrorCode.SQLITE_CORRUPT)) {
+            return damaged(otherwise, file, text(sql), failure);
+        }
+        if (is(code, SQLiteErrorCode.SQLITE_NOTADB)) {
+            return exception(
+                    Reason.NOT_A_RECORD,
+                    otherwise,
+                    file + " is not a record",
+                    "Choose another data folder, or move the file away.",
+                    failure);
+        }
+        return exception(
+                Reason.FAILED,
+                otherwise,
+                file + " gave the error \"" + text(sql == null ? failure : sql) + "\"",
+                "Check the disk and your right to write there, then try again.",
+                failure);
+    }
+
+    static JournalException damaged(String otherwise, Path file, String how, @Nullable Exception cause) {
+        return exception(
+                Reason.CORRUPT,
+                otherwise,
+                file + " is damaged (" + how.strip() + ")",
+                "Keep it as it is, and put a copy of the record that is sound in its place.",
+                cause);
+    }
+
+    private static JournalException exception(
+            Reason reason, String otherwise, String why, String remedy, @Nullable Exception cause) {
+        String clause = Character.toUpperCase(otherwise.charAt(0)) + otherwise.substring(1);
+        return new JournalException(reason, clause + ": " + why + ". " + remedy, cause);
+    }
+
+    private static @Nullable SQLException firstSql(Throwable failure) {
+        for (Throwable each = failure; each != null; each = each.getCause()) {
+            if (each instanceof SQLException sql) {
+                return sql;
+            }
+        }
+        return null;
+    }
+
+    private static boolean is(int code, SQLiteErrorCode... codes) {
+        for (SQLiteErrorCode each : codes) {
+            if (each.code == code) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String text(@Nullable Throwable failure) {
+        return failure == null ? "no reason" : String.valueOf(failure.getMessage());
+    }
+}

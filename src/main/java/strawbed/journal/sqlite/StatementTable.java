@@ -1,0 +1,87 @@
+package strawbed.journal.sqlite;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.jdbi.v3.core.Handle;
+import strawbed.journal.EventCodec;
+import strawbed.journal.JournalException;
+import strawbed.journal.JournalException.Reason;
+import strawbed.journal.NewOpenStatement;
+import strawbed.journal.OpenStatement;
+
+/** The tables of statements that wait for an answer, and of how they ended. */
+final class StatementTable {
+    private static final String OPEN =
+            " FROM open_statement WHERE NOT EXISTS (SELECT 1 FROM statement_settled WHERE statement = id)";
+
+    private final Supplier<UUID> ids;
+    private final EventCodec codec = new EventCodec();
+
+    StatementTable(Supplier<UUID> ids) {
+        this.ids = ids;
+    }
+
+    OpenStatement keep(Handle handle, NewOpenStatement statement, Instant now) {
+        UUID id = ids.get();
+        handle.createUpdate("""
+                        INSERT INTO open_statement (id, recorded_at, began_at, length, verdict, words, reading, sound)
+                        VALUES (:id, :recorded_at, :began_at, :length, :verdict, :words, :reading, :sound)
+                        """)
+                .bind("id", id.toString())
+                .bind("recorded_at", now.toString())
+                .bind("began_at", statement.from().toString())
+                .bind("length", statement.length().toString())
+                .bind("verdict", statement.verdict())
+                .bind("words", codec.json(statement.words()))
+                .bind("reading", statement.reading())
+                .bind("sound", statement.sound())
+                .execute();
+        return new OpenStatement(id, now, statement);
+    }
+
+    /** Whether there was such an open statement. */
+    boolean settle(Handle handle, UUID id, String how, Instant now) {
+        int rows = handle.createUpdate(
+                        "INSERT INTO statement_settled (statement, settled_at, how) SELECT id, :settled_at, :how" + OPEN
+                                + " AND id = :id")
+                .bind("settled_at", now.toString())
+                .bind("how", how)
+                .bind("id", id.toString())
+                .execute();
+        return rows == 1;
+    }
+
+    List<OpenStatement> open(Handle handle) {
+        return handle.createQuery("SELECT *" + OPEN + " ORDER BY sequence")
+                .map((row, context) -> read(row))
+                .list();
+    }
+
+    private OpenStatement read(ResultSet row) throws SQLException {
+        String id = row.getString("id");
+        try {
+            return new OpenStatement(
+                    UUID.fromString(id),
+                    Instant.parse(row.getString("recorded_at")),
+                    new NewOpenStatement(
+                            Instant.parse(row.getString("began_at")),
+                            Duration.parse(row.getString("length")),
+                            row.getString("verdict"),
+                            codec.words(row.getString("words")),
+                            row.getString("reading"),
+                            row.getString("sound")));
+        } catch (DateTimeException | IllegalArgumentException e) {
+            throw new JournalException(
+                    Reason.CORRUPT,
+                    "The open statement " + id + " was not read: " + e.getMessage()
+                            + ". The record is damaged; restore it from a copy.",
+                    e);
+        }
+    }
+}
