@@ -29,7 +29,10 @@ import strawbed.statement.SaidFact;
  * @param sameCalf the calf named last
  */
 public record Dialog(
-        @Nullable Pending pending, boolean saving, List<EventId> lastSaved, @Nullable CalfId sameCalf) {
+        @Nullable Pending pending,
+        boolean saving,
+        List<EventId> lastSaved,
+        @Nullable CalfId sameCalf) {
     /** Nothing said yet. */
     public static final Dialog START = new Dialog(null, false, List.of(), null);
 
@@ -66,8 +69,10 @@ public record Dialog(
                     List.of());
         }
         if (input instanceof DialogInput.TimedOut) {
-            return pending == null ? tell() : new DialogStep(
-                    answered(), List.of(new Prompt.KeptOpen()), List.of(), List.of(unconfirmed(pending)));
+            return pending == null
+                    ? tell()
+                    : new DialogStep(
+                            answered(), List.of(new Prompt.KeptOpen()), List.of(), List.of(unconfirmed(pending)));
         }
         throw new AssertionError(input);
     }
@@ -78,8 +83,7 @@ public record Dialog(
         if (amendsNothing(said, target, herd)) {
             doubts.add(new Doubt.NoFeedToAmend());
         }
-        if (target instanceof Target.Opened
-                && said.statement().calf() instanceof CalfReference.OfCow ofCow) {
+        if (target instanceof Target.Opened && said.statement().calf() instanceof CalfReference.OfCow ofCow) {
             doubts.add(new Doubt.NoCalfOfCow(ofCow.dam()));
         }
         Pending heard = new Pending(said.statement(), target, doubts, said.provenance());
@@ -117,10 +121,10 @@ public record Dialog(
                 pending == null ? tell(new Prompt.NothingPending()) : tell(new Prompt.ReadBack(pending));
             case UNDO_LAST_ENTRY -> undo(now, order.source());
             case WHAT_IS_DUE -> tell(new Prompt.TellDue());
-            case HOW_IS_CALF -> tell(calfAsked(order, herd).<Prompt>map(Prompt.TellCalf::new)
-                    .orElseGet(Prompt.NoSuchCalf::new));
-            case PRINT_CARD -> tell(calfAsked(order, herd).<Prompt>map(Prompt.PrintCard::new)
-                    .orElseGet(Prompt.NoSuchCalf::new));
+            case HOW_IS_CALF ->
+                tell(calfAsked(order, herd).<Prompt>map(Prompt.TellCalf::new).orElseGet(Prompt.NoSuchCalf::new));
+            case PRINT_CARD ->
+                tell(calfAsked(order, herd).<Prompt>map(Prompt.PrintCard::new).orElseGet(Prompt.NoSuchCalf::new));
             case PUT_IT_OFF -> tell(new Prompt.PutOff());
             case PAUSE_RECORDER -> tell(new Prompt.Paused());
             case WAKE_UP_RECORDER -> tell(new Prompt.Awake());
@@ -144,8 +148,7 @@ public record Dialog(
         if (!pending.canBeConfirmed()) {
             return tell(new Prompt.CannotConfirm(pending));
         }
-        return new DialogStep(
-                new Dialog(pending, true, lastSaved, sameCalf), List.of(), events(pending), List.of());
+        return new DialogStep(new Dialog(pending, true, lastSaved, sameCalf), List.of(), events(pending), List.of());
     }
 
     private static List<NewEvent> events(Pending pending) {
@@ -154,11 +157,10 @@ public record Dialog(
         Provenance how = pending.provenance();
         if (pending.target() instanceof Target.Opened opened) {
             Instant first = pending.statement().facts().get(0).occurredAt();
-            boolean said = pending.statement().facts().stream()
-                    .anyMatch(fact -> fact.event() instanceof Event.CalfOpened);
+            boolean said =
+                    pending.statement().facts().stream().anyMatch(fact -> fact.event() instanceof Event.CalfOpened);
             if (!said) {
-                events.add(new NewEvent(
-                        calf, new Event.CalfOpened(opened.number(), opened.dam()), first, how));
+                events.add(new NewEvent(calf, new Event.CalfOpened(opened.number(), opened.dam()), first, how));
             }
         }
         for (SaidFact fact : pending.statement().facts()) {
@@ -188,8 +190,7 @@ public record Dialog(
             return tell(new Prompt.NothingToUndo());
         }
         List<NewEvent> withdrawals = lastSaved.stream()
-                .map(id -> new NewEvent(
-                        null, new Event.EventWithdrawn(id), now, Provenance.of(source)))
+                .map(id -> new NewEvent(null, new Event.EventWithdrawn(id), now, Provenance.of(source)))
                 .toList();
         return new DialogStep(new Dialog(pending, true, lastSaved, sameCalf), List.of(), withdrawals, List.of());
     }
@@ -205,7 +206,9 @@ public record Dialog(
         }
         List<Prompt> prompts = new ArrayList<>();
         CalfId calf = events.get(0).calf();
-        String number = calf == null ? null : herd.calf(calf).flatMap(CalfRecord::number).orElse(null);
+        String number = calf == null
+                ? null
+                : herd.calf(calf).flatMap(CalfRecord::number).orElse(null);
         prompts.add(new Prompt.Saved(events.size(), number));
         events.stream()
                 .map(RecordedEvent::event)

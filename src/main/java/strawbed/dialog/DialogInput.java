@@ -18,8 +18,7 @@ public sealed interface DialogInput {
      * @param provenance its words, verdict and sound
      * @param goesOn whether it takes the place of the pending one, because the speaker went on after a pause
      */
-    record Said(Statement statement, List<Doubt> doubts, Provenance provenance, boolean goesOn)
-            implements DialogInput {
+    record Said(Statement statement, List<Doubt> doubts, Provenance provenance, boolean goesOn) implements DialogInput {
         public Said {
             doubts = List.copyOf(doubts);
         }
@@ -34,8 +33,7 @@ public sealed interface DialogInput {
      * @param calf the calf it names, for those that name one
      * @param source how it came, for the record
      */
-    record Ordered(Control control, @Nullable CalfReference calf, Provenance.Source source)
-            implements DialogInput {}
+    record Ordered(Control control, @Nullable CalfReference calf, Provenance.Source source) implements DialogInput {}
 
     /** The record has taken the events; only now are they saved. */
     record Committed(List<RecordedEvent> events) implements DialogInput {

@@ -9,7 +9,8 @@ public sealed interface Target {
     record Known(CalfId id, @Nullable String number) implements Target {}
 
     /** A calf whose record the confirmation opens. A yes to a number that is not on the list opens one too. */
-    record Opened(CalfId id, @Nullable String number, @Nullable String dam) implements Target {}
+    record Opened(
+            CalfId id, @Nullable String number, @Nullable String dam) implements Target {}
 
     /** The barn. */
     record Barn() implements Target {}

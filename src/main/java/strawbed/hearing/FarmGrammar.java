@@ -82,8 +82,7 @@ public record FarmGrammar(Grammar grammar, Vocabulary vocabulary) {
                 mode voice;
                 tag-format <semantics/1.0-literals>;
                 public $listed = %s;
-                """
-                .formatted(alternatives.isEmpty() ? "$VOID" : alternatives);
+                """.formatted(alternatives.isEmpty() ? "$VOID" : alternatives);
     }
 
     /** Random chains of common words, some of our own among them, but never a calf and a number. */

@@ -137,7 +137,9 @@ public final class Hearing {
     /** Whether free speech was opened and has not begun yet. */
     private static boolean endsOpen(Interpretation meaning) {
         return meaning instanceof Interpretation.Understood understood
-                && understood.tree().descendants()
+                && understood
+                        .tree()
+                        .descendants()
                         .filter(tree -> tree.rule().equals("open_speech"))
                         .flatMap(tree -> tree.children().stream())
                         .anyMatch(open -> open.words().size() <= (open.rule().equals("voice_note") ? 1 : 2));

@@ -11,7 +11,6 @@ import strawbed.statement.SpeechTime;
 record Part(Sound sound, List<Hypothesis> hypotheses, SpeechTime speech, Interpretation meaning) {
     /** Whether the best reading is speech of our words alone. */
     boolean hasOnlyKnownWords() {
-        return !hypotheses.isEmpty()
-                && !hypotheses.get(0).texts().contains(RecognizedWord.UNKNOWN);
+        return !hypotheses.isEmpty() && !hypotheses.get(0).texts().contains(RecognizedWord.UNKNOWN);
     }
 }

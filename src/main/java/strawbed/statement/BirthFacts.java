@@ -24,16 +24,16 @@ final class BirthFacts {
                             Tags.term(Term.Presentation.class, tree.child("way").orElseThrow()))),
             Map.entry(
                     "dam",
-                    (tree, speech) ->
-                            new Event.DamNoted(Tags.number(tree.child("dam_number").orElseThrow()), null)),
+                    (tree, speech) -> new Event.DamNoted(
+                            Tags.number(tree.child("dam_number").orElseThrow()), null)),
             Map.entry(
                     "parity",
                     (tree, speech) -> new Event.DamNoted(
                             null, SpokenNumber.whole(tree.child("parity_number").orElseThrow()))),
             Map.entry(
                     "breed",
-                    (tree, speech) ->
-                            new Event.BreedNoted(Tags.tag(tree.child("breed_name").orElseThrow()))),
+                    (tree, speech) -> new Event.BreedNoted(
+                            Tags.tag(tree.child("breed_name").orElseThrow()))),
             Map.entry(
                     "twin",
                     (tree, speech) -> new Event.TwinNoted(

@@ -31,9 +31,7 @@ final class ColostrumFacts {
     static Volume volume(ParseTree tree) {
         String unit = tree.child("volume_unit").map(Tags::tag).orElseThrow();
         return new Volume(
-                tree.child("volume_amount")
-                        .map(ColostrumFacts::amount)
-                        .orElseGet(() -> new BigDecimal(Tags.tag(tree))),
+                tree.child("volume_amount").map(ColostrumFacts::amount).orElseGet(() -> new BigDecimal(Tags.tag(tree))),
                 switch (unit) {
                     case "quart" -> VolumeUnit.QUART;
                     case "pint" -> VolumeUnit.PINT;
@@ -43,12 +41,14 @@ final class ColostrumFacts {
     }
 
     private static BigDecimal amount(ParseTree tree) {
-        BigDecimal share = tree.child("share").map(Tags::tag).map(BigDecimal::new).orElse(BigDecimal.ZERO);
+        BigDecimal share =
+                tree.child("share").map(Tags::tag).map(BigDecimal::new).orElse(BigDecimal.ZERO);
         return SpokenNumber.decimal(tree).add(share);
     }
 
     private static Event fed(ParseTree tree) {
-        ParseTree how = tree.descendant("by_what").or(() -> tree.child("fed_how")).orElse(null);
+        ParseTree how =
+                tree.descendant("by_what").or(() -> tree.child("fed_how")).orElse(null);
         return new Event.ColostrumFed(
                 volume(tree.child("volume").orElseThrow()),
                 how == null ? null : Tags.term(Term.FeedingMethod.class, how),
@@ -66,7 +66,8 @@ final class ColostrumFacts {
 
     private static Event hydrometer(ParseTree tree) {
         return new Event.ColostrumTestedByHydrometer(
-                new BigDecimal(SpokenNumber.digits(tree.child("hydrometer_value").orElseThrow())),
+                new BigDecimal(
+                        SpokenNumber.digits(tree.child("hydrometer_value").orElseThrow())),
                 temperature(tree.child("milk_temperature"), Scale.OF_MILK));
     }
 

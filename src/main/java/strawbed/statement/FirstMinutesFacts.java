@@ -11,9 +11,7 @@ import strawbed.grammar.ParseTree;
 /** The facts of the grammar files first-minutes.abnf and navel.abnf. */
 final class FirstMinutesFacts {
     static final Map<String, FactReader> READERS = Map.ofEntries(
-            Map.entry(
-                    "breathing",
-                    (tree, speech) -> new Event.BreathingNoted(Tags.term(Term.Breathing.class, tree))),
+            Map.entry("breathing", (tree, speech) -> new Event.BreathingNoted(Tags.term(Term.Breathing.class, tree))),
             Map.entry(
                     "stimulated",
                     (tree, speech) -> new Event.BreathingStimulated(Tags.term(Term.Stimulation.class, tree))),
@@ -24,9 +22,7 @@ final class FirstMinutesFacts {
                     "dried",
                     (tree, speech) -> new Event.CalfDried(Tags.termIn(Term.DryingMeans.class, tree, "dry_means"))),
             Map.entry("shelter", (tree, speech) -> new Event.ShelterGiven(Tags.term(Term.Shelter.class, tree))),
-            Map.entry(
-                    "milestone",
-                    (tree, speech) -> new Event.MilestoneReached(Tags.term(Term.Milestone.class, tree))),
+            Map.entry("milestone", (tree, speech) -> new Event.MilestoneReached(Tags.term(Term.Milestone.class, tree))),
             Map.entry("sign", (tree, speech) -> sign(tree.children().get(0))),
             Map.entry(
                     "navel_dipped",
@@ -41,7 +37,8 @@ final class FirstMinutesFacts {
 
     private static @Nullable BigDecimal strength(ParseTree tree) {
         Optional<ParseTree> strength = tree.descendant("strength");
-        return strength.map(found -> SpokenNumber.decimal(found.child("small_decimal").orElseThrow()))
+        return strength.map(found ->
+                        SpokenNumber.decimal(found.child("small_decimal").orElseThrow()))
                 .orElse(null);
     }
 
@@ -58,7 +55,8 @@ final class FirstMinutesFacts {
                 String strength = Tags.tag(tree.child("reflex_strength").orElseThrow());
                 yield new Event.SignNoted(Term.Sign.SUCK_REFLEX, null, strength.equals("no") ? "none" : strength);
             }
-            default -> throw new IllegalStateException("the rule $" + tree.rule() + " is no sign that the record knows");
+            default ->
+                throw new IllegalStateException("the rule $" + tree.rule() + " is no sign that the record knows");
         };
     }
 }

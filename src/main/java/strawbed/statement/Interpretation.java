@@ -48,8 +48,11 @@ public sealed interface Interpretation {
      *
      * @param calf the calf it asks about, for those that name one
      */
-    record ControlHeard(List<String> words, ParseTree tree, Control control, @Nullable CalfReference calf)
-            implements Interpretation {
+    record ControlHeard(
+            List<String> words,
+            ParseTree tree,
+            Control control,
+            @Nullable CalfReference calf) implements Interpretation {
         public ControlHeard {
             words = List.copyOf(words);
         }

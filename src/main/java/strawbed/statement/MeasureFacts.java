@@ -30,8 +30,7 @@ final class MeasureFacts {
             Map.entry(
                     "official_tag",
                     (tree, speech) -> new Event.EarTagFitted(
-                            SpokenNumber.digits(tree.child("official_number").orElseThrow()),
-                            Term.TagScheme.OFFICIAL)),
+                            SpokenNumber.digits(tree.child("official_number").orElseThrow()), Term.TagScheme.OFFICIAL)),
             Map.entry("moved", (tree, speech) -> moved(tree.child("place").orElseThrow())),
             Map.entry("serum", MeasureFacts::serum),
             Map.entry("vet_called", (tree, speech) -> new Event.VetCalled(null)),
@@ -47,7 +46,8 @@ final class MeasureFacts {
 
     /** A temperature whose scale was said, or is told by the range. */
     static Temperature degrees(ParseTree tree, Scale scale) {
-        BigDecimal value = withHalf(tree, SpokenNumber.decimal(tree.descendant("decimal").orElseThrow()));
+        BigDecimal value =
+                withHalf(tree, SpokenNumber.decimal(tree.descendant("decimal").orElseThrow()));
         TemperatureUnit unit = tree.descendant("scale")
                 .map(said -> "celsius".equals(said.tag()) ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT)
                 .orElseGet(() -> scale.unitOf(value));
@@ -64,7 +64,8 @@ final class MeasureFacts {
 
     private static Event weighed(ParseTree tree) {
         ParseTree mass = tree.child("mass").orElseThrow();
-        BigDecimal amount = withHalf(mass, SpokenNumber.decimal(mass.descendant("decimal").orElseThrow()));
+        BigDecimal amount =
+                withHalf(mass, SpokenNumber.decimal(mass.descendant("decimal").orElseThrow()));
         boolean pounds = "pound".equals(mass.child("mass_unit").map(Tags::tag).orElseThrow());
         return new Event.CalfWeighed(
                 new Mass(amount, pounds ? MassUnit.POUND : MassUnit.KILOGRAM),

@@ -45,8 +45,7 @@ final class SpokenTime {
         ParseTree earliestTree = between.get().child("earliest").orElseThrow();
         Instant latest = clock(latestTree.child("clock").orElseThrow(), speech);
         // The window begins at the nearest such time before it ends.
-        Instant earliest =
-                clock(earliestTree.child("clock").orElseThrow(), new SpeechTime(latest, speech.zone()));
+        Instant earliest = clock(earliestTree.child("clock").orElseThrow(), new SpeechTime(latest, speech.zone()));
         return new When.Between(earliest, latest);
     }
 
@@ -59,9 +58,8 @@ final class SpokenTime {
     /** How far back an {@code ago} rule goes. */
     static Duration ago(ParseTree tree) {
         ParseTree span = tree.child("span").orElseThrow();
-        return Duration.ofMinutes(
-                span.child("hours").map(SpokenTime::hours).orElse(0)
-                        + span.child("minutes").map(SpokenTime::minutes).orElse(0));
+        return Duration.ofMinutes(span.child("hours").map(SpokenTime::hours).orElse(0)
+                + span.child("minutes").map(SpokenTime::minutes).orElse(0));
     }
 
     private static int hours(ParseTree tree) {

@@ -41,8 +41,12 @@ public final class UtteranceInterpreter implements Interpreter {
     public Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         List<Reading> readings = new ArrayList<>();
         for (Hypothesis hypothesis : hypotheses) {
-            read(hypothesis, speech, listening).ifPresent(reading -> readings.add(
-                    new Reading(reading.words(), reading.tree(), reading.meaning(), hypothesis.score(),
+            read(hypothesis, speech, listening)
+                    .ifPresent(reading -> readings.add(new Reading(
+                            reading.words(),
+                            reading.tree(),
+                            reading.meaning(),
+                            hypothesis.score(),
                             hypothesis == hypotheses.get(0))));
         }
         if (readings.isEmpty()) {
@@ -64,13 +68,25 @@ public final class UtteranceInterpreter implements Interpreter {
                 List<SaidFact> more = StatementReader.facts(tree, speech);
                 if (before instanceof Interpretation.Understood understood) {
                     return Optional.of(extended(
-                            understood.words(), understood.tree(), understood.statement(), List.of(), more,
-                            hypothesis.texts(), speech, listening));
+                            understood.words(),
+                            understood.tree(),
+                            understood.statement(),
+                            List.of(),
+                            more,
+                            hypothesis.texts(),
+                            speech,
+                            listening));
                 }
                 if (before instanceof Interpretation.Unsure unsure && unsure.tree() != null && !unsure.isIncomplete()) {
                     return Optional.of(extended(
-                            unsure.words(), unsure.tree(), unsure.best(), unsure.doubts(), more,
-                            hypothesis.texts(), speech, listening));
+                            unsure.words(),
+                            unsure.tree(),
+                            unsure.best(),
+                            unsure.doubts(),
+                            more,
+                            hypothesis.texts(),
+                            speech,
+                            listening));
                 }
             }
         }
@@ -78,12 +94,18 @@ public final class UtteranceInterpreter implements Interpreter {
     }
 
     private static Interpretation extended(
-            List<String> wordsBefore, ParseTree tree, Statement before, List<Doubt> doubtsBefore,
-            List<SaidFact> more, List<String> moreWords, SpeechTime speech, Listening listening) {
+            List<String> wordsBefore,
+            ParseTree tree,
+            Statement before,
+            List<Doubt> doubtsBefore,
+            List<SaidFact> more,
+            List<String> moreWords,
+            SpeechTime speech,
+            Listening listening) {
         Statement whole = before.and(more);
-        List<String> words = Stream.concat(wordsBefore.stream(), moreWords.stream()).toList();
-        List<Doubt> doubts = Stream.concat(
-                        doubtsBefore.stream(), Doubts.of(whole, tree, speech, listening).stream())
+        List<String> words =
+                Stream.concat(wordsBefore.stream(), moreWords.stream()).toList();
+        List<Doubt> doubts = Stream.concat(doubtsBefore.stream(), Doubts.of(whole, tree, speech, listening).stream())
                 .distinct()
                 .toList();
         return doubts.isEmpty()
@@ -143,8 +165,7 @@ public final class UtteranceInterpreter implements Interpreter {
                 false));
     }
 
-    private static Interpretation meaning(
-            List<String> words, ParseTree tree, SpeechTime speech, Listening listening) {
+    private static Interpretation meaning(List<String> words, ParseTree tree, SpeechTime speech, Listening listening) {
         Optional<ParseTree> control = tree.child("control");
         if (control.isPresent()) {
             return control(words, tree, control.get());
@@ -167,8 +188,7 @@ public final class UtteranceInterpreter implements Interpreter {
     }
 
     /** A calf that was named, with as many whole facts as there are, of a sentence that is not at its end. */
-    private Optional<Interpretation> incomplete(
-            List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
+    private Optional<Interpretation> incomplete(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         return hypotheses.stream()
                 .map(Hypothesis::texts)
                 .filter(words -> matcher.isPrefix(utterance, words))
@@ -181,7 +201,8 @@ public final class UtteranceInterpreter implements Interpreter {
             List<String> start = words.subList(0, end);
             for (ParseTree tree : matcher.match(utterance, start, 1)) {
                 if (tree.child("control").isEmpty()) {
-                    Statement statement = StatementReader.statement(tree.children().get(0), speech);
+                    Statement statement =
+                            StatementReader.statement(tree.children().get(0), speech);
                     return Optional.of(incomplete(words, tree, statement, listening));
                 }
             }
@@ -194,10 +215,7 @@ public final class UtteranceInterpreter implements Interpreter {
     }
 
     private static Interpretation incomplete(
-            List<String> words,
-            @Nullable ParseTree tree,
-            Statement statement,
-            Listening listening) {
+            List<String> words, @Nullable ParseTree tree, Statement statement, Listening listening) {
         List<Doubt> doubts = new ArrayList<>(List.of(new Doubt.Incomplete()));
         if (statement.calf() instanceof CalfReference.Numbered numbered
                 && !listening.openCalves().contains(numbered.number())) {
