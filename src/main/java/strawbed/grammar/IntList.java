@@ -19,6 +19,10 @@ final class IntList {
         return values[--size];
     }
 
+    int size() {
+        return size;
+    }
+
     boolean isEmpty() {
         return size == 0;
     }
