@@ -2,6 +2,7 @@ package strawbed.audio;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -33,12 +34,16 @@ public final class MicrophoneSource implements AudioSource {
     private static final int BUFFER_BYTES = Sound.RATE / 2 * Short.BYTES;
 
     /** A line that gives nothing for this long is gone, though it says that it is open. */
-    private static final long SILENCE_MILLIS = 1000;
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
 
     private static final double FLOOR_DECIBEL = -100;
 
+    /** Comes after the last block; no other one is empty. */
+    private static final Sound END = Sound.of(new short[0], 0);
+
     private final TargetDataLine line;
     private final String name;
+    private final Duration patience;
     private final BlockingQueue<Sound> queue = new ArrayBlockingQueue<>(QUEUE_BLOCKS);
     private final AtomicLong dropped = new AtomicLong();
     private final AtomicLong overruns = new AtomicLong();
@@ -48,9 +53,10 @@ public final class MicrophoneSource implements AudioSource {
     private volatile long position;
 
     /** Takes a line that is open and starts it. */
-    MicrophoneSource(TargetDataLine line, String name) {
+    MicrophoneSource(TargetDataLine line, String name, Duration patience) {
         this.line = line;
         this.name = name;
+        this.patience = patience;
         line.start();
         SoundDevices.start("capture", this::capture);
     }
@@ -64,7 +70,7 @@ public final class MicrophoneSource implements AudioSource {
     public static MicrophoneSource open(@Nullable String mixerName) {
         String name = mixerName == null ? "the system's microphone" : "the microphone \"" + mixerName + "\"";
         try {
-            return SoundDevices.ask(() -> new MicrophoneSource(openLine(mixerName), name));
+            return SoundDevices.ask(() -> new MicrophoneSource(openLine(mixerName), name, PATIENCE));
         } catch (TimeoutException e) {
             throw new MicrophoneException(
                     Reason.BUSY, "The sound system does not answer; restart it or the computer.", e);
@@ -143,6 +149,8 @@ public final class MicrophoneSource implements AudioSource {
             }
         }
         ended = true;
+        // Wakes the reader; when there is no room for it, the reader does not wait.
+        queue.offer(END);
     }
 
     private static short[] samples(byte[] bytes, int count) {
@@ -159,8 +167,9 @@ public final class MicrophoneSource implements AudioSource {
     @Override
     public Optional<Sound> read() {
         try {
-            Sound block = ended ? queue.poll() : queue.poll(SILENCE_MILLIS, TimeUnit.MILLISECONDS);
-            if (block != null) {
+            // After the end the capture thread adds nothing, so what is left may be taken without waiting.
+            Sound block = ended ? queue.poll() : queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
+            if (block != null && block.length() > 0) {
                 position = block.startSample() + block.length();
                 return Optional.of(block);
             }
