@@ -3,6 +3,7 @@ package strawbed.calf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -21,6 +22,8 @@ import strawbed.event.Event;
 import strawbed.event.Event.EventWithdrawn;
 import strawbed.event.EventId;
 import strawbed.event.RecordedEvent;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class HerdPropertiesTest {
@@ -104,6 +107,45 @@ class HerdPropertiesTest {
                     .isEqualByComparingTo(
                             calf.feeds().stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {41, 42, 43, 44, 45, 46})
+    void feeds_and_dips_are_the_same_in_whatever_order_they_are_told(long seed) {
+        Random random = new Random(seed);
+        List<Integer> minutes = new ArrayList<>();
+        for (int minute = 0; minute < 24 * 60; minute += 1 + random.nextInt(90)) {
+            minutes.add(minute);
+        }
+        CalfRecord inOrder = toldAt(minutes);
+        Collections.shuffle(minutes, random);
+        CalfRecord inDisorder = toldAt(minutes);
+        assertThat(inDisorder.feeds())
+                .as("seed %d", seed)
+                .usingRecursiveComparison()
+                .ignoringFields("id")
+                .isEqualTo(inOrder.feeds());
+        assertThat(inDisorder.dips()).as("seed %d", seed).extracting(Timed::at).isEqualTo(at(inOrder));
+        assertThat(inOrder.feeds()).as("seed %d", seed).anyMatch(feed -> feed.left() != null);
+    }
+
+    private static List<Instant> at(CalfRecord calf) {
+        return calf.dips().stream().map(Timed::at).toList();
+    }
+
+    /** A feed, a dip or something left at each of these minutes; which one depends on the minute only. */
+    private static CalfRecord toldAt(List<Integer> minutes) {
+        Told told = new Told();
+        for (int minute : minutes) {
+            Volume volume = new Volume(BigDecimal.valueOf(minute % 7 + 1), VolumeUnit.PINT);
+            Event event = switch (minute % 3) {
+                case 0 -> new Event.ColostrumFed(volume, null, null);
+                case 1 -> new Event.ColostrumLeft(volume);
+                default -> new Event.NavelDipped(null, null);
+            };
+            told.tell(Told.calf("A"), Told.MIDNIGHT.plusSeconds(minute * 60L), event);
+        }
+        return told.record();
     }
 
     /** What counts, calf by calf, without the withdrawals themselves. */
