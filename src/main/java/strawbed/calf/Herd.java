@@ -162,12 +162,18 @@ public final class Herd {
                 .sequence();
     }
 
-    /** From the last event back, so that a withdrawal that is itself withdrawn takes nothing away. */
+    /**
+     * From the last event back, so that a withdrawal that is itself withdrawn takes nothing away, and none reaches an
+     * event that follows it.
+     */
     private static Set<EventId> withdrawn(NavigableMap<Long, RecordedEvent> events) {
+        Set<EventId> named = new HashSet<>();
         Set<EventId> withdrawn = new HashSet<>();
         for (RecordedEvent recorded : events.descendingMap().values()) {
-            if (recorded.event() instanceof EventWithdrawn withdrawal && !withdrawn.contains(recorded.id())) {
-                withdrawn.add(withdrawal.event());
+            if (named.contains(recorded.id())) {
+                withdrawn.add(recorded.id());
+            } else if (recorded.event() instanceof EventWithdrawn withdrawal) {
+                named.add(withdrawal.event());
             }
         }
         return withdrawn;

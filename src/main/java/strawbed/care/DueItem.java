@@ -7,7 +7,7 @@ import strawbed.event.CalfId;
 /**
  * One thing that should be done or seen for a calf.
  *
- * @param from when its time begins; null when it follows from no time of its own
+ * @param from when its time begins; null when it has no beginning
  * @param dueAt when it should be done by
  * @param hardLimit the last acceptable time; null when late is always better than never
  * @param state how it stands at the time that was asked for

@@ -38,17 +38,17 @@ public final class DueList {
         for (CalfRecord calf : herd.calves()) {
             if (calf.isOpen()) {
                 AgeStart.of(calf)
+                        .filter(start -> start.ageAt(now).compareTo(SERUM_DAYS) < 0)
                         .ifPresent(start -> items(calf, start, now).stream()
-                                .filter(item -> item.state().isOpen())
-                                .filter(item -> isRecent(item.kind(), start.ageAt(now)))
+                                .filter(item -> item.state().isOpen() && isAsked(item.kind(), start.ageAt(now)))
                                 .forEach(open::add));
             }
         }
         return open.stream().sorted(order()).toList();
     }
 
-    private static boolean isRecent(DueKind kind, Duration age) {
-        return age.compareTo(kind == DueKind.SERUM_SAMPLE ? SERUM_DAYS : FIRST_DAY) < 0;
+    private static boolean isAsked(DueKind kind, Duration age) {
+        return kind == DueKind.SERUM_SAMPLE || age.compareTo(FIRST_DAY) < 0;
     }
 
     private static List<DueItem> items(CalfRecord calf, AgeStart start, Instant now) {

@@ -98,20 +98,28 @@ final class FirstDay {
                 dayEnd,
                 dayEnd,
                 Settled.done(dips.stream().anyMatch(dip -> isWithin(dip.at(), repeatFrom, dayEnd))));
-        calf.feeds().stream()
-                .filter(feed -> feed.litres().signum() > 0 && isWithin(feed.at(), birth, dayEnd))
-                .forEach(feed -> redip(feed.at(), dips));
+        List<Instant> fed = calf.feeds().stream()
+                .filter(feed -> feed.litres().signum() > 0)
+                .map(Feed::at)
+                .filter(at -> isWithin(at, birth, dayEnd))
+                .toList();
+        for (int i = 0; i < fed.size(); i++) {
+            redip(fed.get(i), i + 1 < fed.size() ? fed.get(i + 1) : dayEnd, dips);
+        }
     }
 
-    /** A dip within the half hours around the feed counts; a later one leaves nothing more to do for that feed. */
-    private void redip(Instant fed, List<Timed<NavelDipped>> dips) {
+    /**
+     * A dip within the half hours around the feed counts; a later one leaves nothing more to do for that feed, and the
+     * next feed asks anew.
+     */
+    private void redip(Instant fed, Instant next, List<Timed<NavelDipped>> dips) {
         Instant before = fed.minus(AROUND_A_FEED);
         Instant after = fed.plus(AROUND_A_FEED);
         items.add(
                 DueKind.NAVEL_REDIP,
                 fed,
                 after,
-                dayEnd.isBefore(after) ? after : dayEnd,
+                next.isBefore(after) ? after : next,
                 Settled.done(dips.stream().anyMatch(dip -> isWithin(dip.at(), before, after)))
                         .orNeedless(dips.stream().anyMatch(dip -> dip.at().isAfter(after))));
     }

@@ -1,0 +1,46 @@
+package strawbed.care;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import strawbed.calf.Told;
+
+/** The worked examples of the published figures and of common practice, each with its source beside it. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class CareExamplesTest {
+    @ParameterizedTest(name = "{0}: {1} -> {2}")
+    @CsvFileSource(resources = "/care-examples.csv", numLinesToSkip = 1)
+    void the_worked_examples_hold(String id, String input, String expected, String source, String flag) {
+        assertThat(answer(input)).as("%s, %s", id, source).isEqualTo(expected);
+        assertThat(source).as("the source of %s", id).isNotBlank();
+        assertThat(flag).as("the flag of %s", id).isIn("P", "P2", "D", "C");
+    }
+
+    private static String answer(String input) {
+        if (input.contains(";")) {
+            return Story.answer(input);
+        }
+        List<String> words = Story.words(input);
+        List<String> rest = words.subList(1, words.size());
+        return switch (words.get(0)) {
+            case "timing" -> ColostrumTiming.of(Told.duration(rest.get(0))).name();
+            case "brix" -> BrixClass.of(new BigDecimal(rest.get(0))).name();
+            case "odd" -> odd(rest);
+            case "caution" -> Caution.of(Story.event(rest)).map(Caution::name).orElse("none");
+            default -> throw new IllegalArgumentException("no such example: " + input);
+        };
+    }
+
+    private static String odd(List<String> fact) {
+        String odd = Plausibility.of(Story.event(fact)).stream()
+                .map(oddity -> oddity.quantity() + " " + oddity.value().toPlainString() + " " + oddity.unit())
+                .collect(Collectors.joining(" and "));
+        return odd.isEmpty() ? "ordinary" : odd;
+    }
+}

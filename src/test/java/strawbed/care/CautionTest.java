@@ -1,0 +1,74 @@
+package strawbed.care;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import strawbed.calf.Told;
+import strawbed.event.Event.BreathingNoted;
+import strawbed.event.Event.CalfBorn;
+import strawbed.event.Event.CalfDied;
+import strawbed.event.Event.CalfMoved;
+import strawbed.event.Event.CalvingEaseNoted;
+import strawbed.event.Event.NavelDipped;
+import strawbed.event.Event.SexNoted;
+import strawbed.event.Event.TwinNoted;
+import strawbed.event.Term;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class CautionTest {
+    @Test
+    void the_gravest_caution_stands_first() {
+        Told told = opened().a("06:01", new NavelDipped(Term.NavelAgent.IODINE, null))
+                .a("06:02", new CalvingEaseNoted(Term.CalvingEase.C_SECTION, null))
+                .a("06:03", new BreathingNoted(Term.Breathing.GASPING));
+        assertThat(cautions(told))
+                .containsExactly(Caution.NOT_BREATHING, Caution.HARD_BIRTH, Caution.STRONG_IODINE, Caution.FRESH_COW);
+    }
+
+    @Test
+    void the_cow_is_a_danger_until_the_calf_was_moved() {
+        assertThat(cautions(opened())).containsExactly(Caution.FRESH_COW);
+        assertThat(cautions(opened().a("07:00", new CalfMoved("hutch 2")))).isEmpty();
+        assertThat(Caution.of(new CalfBorn(Told.at("06:00")))).contains(Caution.FRESH_COW);
+    }
+
+    @Test
+    void a_dead_calf_calls_for_no_caution() {
+        Told told = opened().a("06:01", new BreathingNoted(Term.Breathing.NONE))
+                .a("06:09", new CalfDied(Told.time("06:09"), Term.DeathTime.AT_BIRTH));
+        assertThat(cautions(told)).isEmpty();
+    }
+
+    @Test
+    void a_withdrawn_fact_calls_for_no_caution() {
+        Told told = opened().a("06:01", new BreathingNoted(Term.Breathing.NONE));
+        told.withdraw(told.last());
+        assertThat(cautions(told)).containsExactly(Caution.FRESH_COW);
+    }
+
+    @Test
+    void a_heifer_that_names_a_bull_as_its_twin_is_likely_infertile() {
+        Told told = opened().open("B", "06:20", "17", null)
+                .of("B", "06:20", new SexNoted(Term.Sex.MALE))
+                .a("06:21", new SexNoted(Term.Sex.FEMALE), new TwinNoted("17", 2));
+        assertThat(Freemartin.of(told.record(), told.herd())).isEqualTo(Freemartin.LIKELY);
+        assertThat(Freemartin.of(told.record("B"), told.herd())).isEqualTo(Freemartin.NO);
+    }
+
+    @Test
+    void a_single_heifer_is_no_freemartin() {
+        Told told = opened().a("06:21", new SexNoted(Term.Sex.FEMALE));
+        assertThat(Freemartin.of(told.record(), told.herd())).isEqualTo(Freemartin.NO);
+    }
+
+    private static Told opened() {
+        return new Told().open("A", "06:00", null, null).a("06:00", new CalfBorn(Told.at("06:00")));
+    }
+
+    private static List<Caution> cautions(Told told) {
+        return Caution.of(told.record(), told.herd());
+    }
+}

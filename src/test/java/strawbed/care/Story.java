@@ -1,0 +1,192 @@
+package strawbed.care;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Told;
+import strawbed.event.Event;
+import strawbed.event.Term;
+import strawbed.event.When;
+import strawbed.measure.Mass;
+import strawbed.measure.MassUnit;
+import strawbed.measure.Temperature;
+import strawbed.measure.TemperatureUnit;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
+
+/**
+ * A worked example in one line: facts with their times, parted by semicolons, and one question at the end.
+ *
+ * <p>{@code 06:00 born; 07:10 fed 2.0 litre bottle; ask 07:41 NAVEL_REDIP}. A fact that begins with {@code B} is the
+ * other calf's. Times are those of {@link Told}.
+ */
+final class Story {
+    private final Told told = new Told();
+
+    static String answer(String line) {
+        Story story = new Story();
+        List<String> parts =
+                Arrays.stream(line.split(";", -1)).map(String::strip).toList();
+        parts.subList(0, parts.size() - 1).forEach(story::tell);
+        return story.ask(words(parts.get(parts.size() - 1)));
+    }
+
+    /** One fact without its time, such as {@code weighed 43 kilogram}. */
+    static Event event(List<String> words) {
+        return switch (words.get(0)) {
+            case "opened" -> new Event.CalfOpened(null, words.get(1));
+            case "ease" -> new Event.CalvingEaseNoted(enumOf(Term.CalvingEase.class, words.get(1)), null);
+            case "score" -> Told.score(Integer.parseInt(words.get(1)));
+            case "sex" -> new Event.SexNoted(enumOf(Term.Sex.class, words.get(1)));
+            case "one-of" -> new Event.TwinNoted(null, Integer.parseInt(words.get(1)));
+            case "breathing" -> new Event.BreathingNoted(enumOf(Term.Breathing.class, words.get(1)));
+            case "licked" -> new Event.LickingNoted(Boolean.parseBoolean(words.get(1)));
+            case "dried" -> new Event.CalfDried(null);
+            case "reached" -> new Event.MilestoneReached(enumOf(Term.Milestone.class, words.get(1)));
+            case "sign" -> new Event.SignNoted(enumOf(Term.Sign.class, words.get(1)), null, null);
+            case "dipped" ->
+                new Event.NavelDipped(
+                        words.size() > 1 ? enumOf(Term.NavelAgent.class, words.get(1)) : null,
+                        words.size() > 2 ? decimal(words.get(2)) : null);
+            case "temperature" -> new Event.TemperatureTaken(temperature(words.subList(1, 3)));
+            case "weighed" ->
+                new Event.CalfWeighed(new Mass(decimal(words.get(1)), enumOf(MassUnit.class, words.get(2))), null);
+            case "fed" ->
+                new Event.ColostrumFed(
+                        new Volume(decimal(words.get(1)), enumOf(VolumeUnit.class, words.get(2))),
+                        words.size() > 3 ? enumOf(Term.FeedingMethod.class, words.get(3)) : null,
+                        words.size() > 4 ? temperature(words.subList(4, 6)) : null);
+            case "nursed" -> new Event.DamNursed();
+            case "tagged" -> new Event.EarTagFitted(words.get(1), Term.TagScheme.FARM);
+            case "moved" -> new Event.CalfMoved(words.get(1));
+            case "brix" -> new Event.ColostrumTestedByBrix(decimal(words.get(1)));
+            case "hydrometer" ->
+                new Event.ColostrumTestedByHydrometer(
+                        decimal(words.get(1)), words.size() > 2 ? temperature(words.subList(2, 4)) : null);
+            case "serum" ->
+                new Event.SerumTested(enumOf(Term.SerumMeasure.class, words.get(1)), decimal(words.get(2)), null);
+            case "heart" -> new Event.HeartRateCounted(Integer.parseInt(words.get(1)));
+            case "breaths" -> new Event.BreathingRateCounted(Integer.parseInt(words.get(1)));
+            case "barn" ->
+                new Event.BarnClimateNoted(
+                        temperature(words.subList(1, 3)), words.size() > 3 ? decimal(words.get(3)) : null);
+            default -> throw new IllegalArgumentException("no such fact: " + words);
+        };
+    }
+
+    static List<String> words(String text) {
+        return List.of(text.split(" ", -1));
+    }
+
+    private void tell(String fact) {
+        List<String> words = words(fact);
+        String calf = words.get(0).equals("B") ? "B" : "A";
+        List<String> rest = calf.equals("B") ? words.subList(1, words.size()) : words;
+        String time = rest.get(0);
+        told.of(calf, time, timed(time, rest.subList(1, rest.size())));
+    }
+
+    private static Event timed(String time, List<String> words) {
+        return switch (words.get(0)) {
+            case "born" ->
+                new Event.CalfBorn(
+                        words.size() > 1
+                                ? new When.Between(Told.time(words.get(1)), Told.time(words.get(2)))
+                                : Told.at(time));
+            case "found" -> new Event.CalfFound(Told.at(time));
+            case "died" -> new Event.CalfDied(Told.time(time), Term.DeathTime.LATER);
+            default -> event(words);
+        };
+    }
+
+    private String ask(List<String> question) {
+        return switch (question.get(0)) {
+            case "ask" -> states(Told.time(question.get(1)), kind(question.get(2)));
+            case "window" -> window(kind(question.get(1)));
+            case "cautions" -> cautions();
+            case "first-feed" -> text(dose().timeToFirstFeed());
+            case "timing" -> dose().timing().map(ColostrumTiming::name).orElse("none");
+            case "target-reached" -> text(dose().timeToTarget());
+            case "target" ->
+                dose().targetLitres().map(BigDecimal::toPlainString).orElse("none");
+            case "share" ->
+                dose().shareOfBirthWeight().map(BigDecimal::toPlainString).orElse("none");
+            case "litres" -> dose().litres().toPlainString();
+            case "age-basis" -> AgeStart.of(record()).orElseThrow().basis().name();
+            default -> throw new IllegalArgumentException("no such question: " + question);
+        };
+    }
+
+    /** All but the one that holds for every calf beside its dam. */
+    private String cautions() {
+        return joined(Caution.of(record(), told.herd()).stream()
+                .filter(caution -> caution != Caution.FRESH_COW)
+                .map(Caution::name));
+    }
+
+    private static String joined(Stream<String> words) {
+        String joined = words.collect(Collectors.joining(" "));
+        return joined.isEmpty() ? "none" : joined;
+    }
+
+    private CalfRecord record() {
+        return told.record();
+    }
+
+    private FirstDose dose() {
+        return FirstDose.of(record());
+    }
+
+    private String states(Instant now, DueKind kind) {
+        return joined(items(now, kind).stream().map(item -> item.state().name()));
+    }
+
+    /** From, due and limit of each item in hours and minutes since midnight of the story's day. */
+    private String window(DueKind kind) {
+        return items(Told.MIDNIGHT, kind).stream()
+                .map(item -> clock(item.from()) + " " + clock(item.dueAt()) + " " + clock(item.hardLimit()))
+                .collect(Collectors.joining(" and "));
+    }
+
+    private List<DueItem> items(Instant now, DueKind kind) {
+        return DueList.of(record(), now).stream()
+                .filter(item -> item.kind() == kind)
+                .sorted(Comparator.comparing(DueItem::dueAt))
+                .toList();
+    }
+
+    private static String clock(@Nullable Instant at) {
+        return at == null ? "-" : text(Optional.of(Duration.between(Told.MIDNIGHT, at)));
+    }
+
+    private static String text(Optional<Duration> duration) {
+        return duration.map(known -> String.format(
+                        Locale.ROOT, "%02d:%02d:%02d", known.toHours(), known.toMinutesPart(), known.toSecondsPart()))
+                .orElse("none");
+    }
+
+    private static DueKind kind(String name) {
+        return DueKind.valueOf(name);
+    }
+
+    private static Temperature temperature(List<String> words) {
+        return new Temperature(decimal(words.get(0)), enumOf(TemperatureUnit.class, words.get(1)));
+    }
+
+    private static BigDecimal decimal(String text) {
+        return new BigDecimal(text);
+    }
+
+    private static <T extends Enum<T>> T enumOf(Class<T> kind, String name) {
+        return Enum.valueOf(kind, name.toUpperCase(Locale.ROOT));
+    }
+}
