@@ -13,7 +13,6 @@ import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
-import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
@@ -38,7 +37,6 @@ final class RecordFile {
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
         config.enforceForeignKeys(true);
-        config.setTransactionMode(TransactionMode.IMMEDIATE);
         return connect(config, true);
     }
 

@@ -79,7 +79,8 @@ public final class SqliteEventJournal implements EventJournal {
     @Override
     public List<RecordedEvent> append(List<NewEvent> added) {
         Instant now = clock.instant();
-        return write(added.size() + " facts were not saved", open -> events.append(open, added, now));
+        String otherwise = added.size() == 1 ? "1 fact was not saved" : added.size() + " facts were not saved";
+        return write(otherwise, open -> events.append(open, added, now));
     }
 
     @Override
@@ -143,7 +144,31 @@ public final class SqliteEventJournal implements EventJournal {
                     otherwise + ": the record " + file + " was opened for reading only. Open it for writing first.",
                     null);
         }
-        return run(otherwise, open -> open.inTransaction(work::apply));
+        return run(otherwise, open -> inTransaction(open, work));
+    }
+
+    /**
+     * In SQLite's own words: when SQLite refuses to begin, or ends a transaction by itself as on a full disk, the driver
+     * still believes in it, and all that follows would wait in it for a commit that never comes.
+     */
+    private static <T> T inTransaction(Handle open, Function<Handle, T> work) {
+        open.execute("BEGIN IMMEDIATE");
+        try {
+            T result = work.apply(open);
+            open.execute("COMMIT");
+            return result;
+        } catch (RuntimeException e) {
+            rollBack(open, e);
+            throw e;
+        }
+    }
+
+    private static void rollBack(Handle open, RuntimeException reason) {
+        try {
+            open.execute("ROLLBACK");
+        } catch (JdbiException e) {
+            reason.addSuppressed(e);
+        }
     }
 
     private <T> T read(Function<Handle, T> work) {
