@@ -1,0 +1,122 @@
+package strawbed.report.pdf;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import strawbed.report.CalfCard;
+
+/**
+ * Places a card's words and signs on the sheet: head, cautions, first day, what to do, facts, last line.
+ *
+ * <p>The lower parts take what they need, the head and its number get the rest; what even the head cannot use becomes
+ * white around the rules, and under the tasks, where a pen may add one.
+ */
+final class CardLayout {
+    private static final double RULE_GAP = 1.4;
+    private static final double RULE_GAP_MOST = 2.6;
+    private static final double TO_DO_LEAST = 2 * Measures.TICK_BOX + 1.2;
+    private static final double PART_GAP = 1.2;
+
+    private final Type type;
+    private final CalfCard card;
+    private final double width;
+    private final double height;
+    private final HeadPart headPart;
+    private final CautionPart cautionPart;
+    private final TimelinePart timelinePart;
+
+    private final FactPart factPart;
+    private final FooterPart footerPart;
+    private final boolean hasCautions;
+
+    private CardLayout(Type type, CalfCard card, CardPaper paper, Instant printedAt) {
+        this.type = type;
+        this.card = card;
+        width = paper.width() - 2 * Measures.MARGIN;
+        height = paper.height() - 2 * Measures.MARGIN;
+        headPart = new HeadPart(type, card, SquareCode.of(card.id()));
+        cautionPart = new CautionPart(type, card.cautions(), width);
+        timelinePart = new TimelinePart(type, card.timeline(), printedAt, width);
+
+        factPart = new FactPart(type, card.facts(), width);
+        footerPart = new FooterPart(type, card);
+        hasCautions = !card.cautions().isEmpty();
+    }
+
+    /** Everything on the card, in the order of reading. */
+    static List<Drawn> of(Type type, CalfCard card, CardPaper paper, Instant printedAt) {
+        return new CardLayout(type, card, paper, printedAt).lay();
+    }
+
+    private List<Drawn> lay() {
+        List<Plan> plans = Plan.fromRoomyToCrowded(headPart.least(RULE_GAP));
+        Plan last = plans.get(plans.size() - 1);
+        return lay(plans.stream().filter(this::holdsEverything).findFirst().orElse(last));
+    }
+
+    private boolean holdsEverything(Plan plan) {
+        return plan.head() + cautionPart.needed() + toDoPart(plan).needed() <= room(plan);
+    }
+
+    /** The height left for head, cautions and tasks. */
+    private double room(Plan plan) {
+        double lower =
+                timelinePart.lay(plan.lanes()).height() + PART_GAP + foot(plan).height();
+        return height - lower - rules() * ruled(RULE_GAP);
+    }
+
+    private Block foot(Plan plan) {
+        Block facts = factPart.lay(plan.factLines());
+        Block footer = footerPart.lay(width);
+        double footerTop = facts.height() == 0 ? 0 : facts.height() + PART_GAP;
+        List<Drawn> drawn = new ArrayList<>(facts.drawn());
+        footer.at(0, footerTop).forEach(drawn::add);
+        return new Block(footerTop + footer.height(), drawn);
+    }
+
+    private ToDoPart toDoPart(Plan plan) {
+        return new ToDoPart(type, card.toDos(), width, plan.tasks());
+    }
+
+    private int rules() {
+        return hasCautions ? 3 : 2;
+    }
+
+    private List<Drawn> lay(Plan plan) {
+        double room = room(plan);
+        ToDoPart toDoPart = toDoPart(plan);
+        double toDoLeast = holdsEverything(plan)
+                ? toDoPart.needed()
+                : Math.min(TO_DO_LEAST, toDoPart.lay(TO_DO_LEAST).height());
+        Block cautions = hasCautions ? cautionPart.lay(room - plan.head() - toDoLeast) : Block.EMPTY;
+        room -= cautions.height();
+        Block toDos = toDoPart.lay(room - plan.head());
+        room -= toDos.height();
+        Block head = headPart.lay(width, room);
+        double headHeight = Math.max(head.height(), headPart.least(RULE_GAP));
+        double spare = room - headHeight;
+        double ruleGap = Math.min(RULE_GAP_MOST, RULE_GAP + spare / (2 * rules()));
+        Block timeline = timelinePart.lay(plan.lanes());
+        List<Block> ruled = hasCautions ? List.of(cautions, timeline, toDos) : List.of(timeline, toDos);
+        return place(head, headHeight, ruled, ruleGap, foot(plan));
+    }
+
+    private List<Drawn> place(Block head, double headHeight, List<Block> ruled, double ruleGap, Block foot) {
+        List<Drawn> drawn = new ArrayList<>(head.drawn());
+        double y = headHeight;
+        for (Block block : ruled) {
+            drawn.add(new Drawn.Bar(new Box(0, y + ruleGap, width, Measures.RULE)));
+            y += ruled(ruleGap);
+            block.at(0, y).forEach(drawn::add);
+            y += block.height();
+        }
+        foot.at(0, height - foot.height()).forEach(drawn::add);
+        return drawn.stream()
+                .map(thing -> thing.moved(Measures.MARGIN, Measures.MARGIN))
+                .toList();
+    }
+
+    private static double ruled(double gap) {
+        return gap + Measures.RULE + gap;
+    }
+}

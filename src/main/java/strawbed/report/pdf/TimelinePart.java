@@ -1,0 +1,120 @@
+package strawbed.report.pdf;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import strawbed.report.Mark;
+import strawbed.report.MarkKind;
+import strawbed.report.Timeline;
+
+/** The first 24 hours: a lane for each kind of mark above one axis, black as far as the card knows. */
+final class TimelinePart {
+    private static final double LABELS = 14.5;
+    private static final double ARROW_SLOT = Measures.MARK / 2 + LanePart.ARROW_GAP + LanePart.ARROW;
+    private static final double AXIS_LEFT = LABELS + ARROW_SLOT;
+    private static final double AXIS_GAP = 0.9;
+    private static final double PASSED = 1;
+    private static final double TICK = 1;
+    private static final double LONG_TICK = 1.6;
+    private static final double HOUR_TEXT_TOP = LONG_TICK + 0.4;
+    private static final int HOURS = (int) Timeline.LENGTH.toHours();
+    private static final int LABELLED_HOURS = 6;
+
+    private final Type type;
+    private final Timeline timeline;
+    private final Instant printedAt;
+    private final double width;
+    private final double axis;
+
+    TimelinePart(Type type, Timeline timeline, Instant printedAt, double width) {
+        this.type = type;
+        this.timeline = timeline;
+        this.printedAt = printedAt;
+        this.width = width;
+        this.axis = width - AXIS_LEFT - ARROW_SLOT;
+    }
+
+    Block lay(LaneSize size) {
+        List<Drawn> drawn = new ArrayList<>();
+        double y = 0;
+        for (MarkKind kind : MarkKind.values()) {
+            drawn.add(centred(type.tight(word(kind), Weight.BOLD, Measures.NOTE), y, size));
+            lane(kind, size).at(0, y).forEach(drawn::add);
+            y += size.height();
+        }
+        y += AXIS_GAP;
+        addAxis(y, drawn);
+        double bottom = addHours(y + PASSED, drawn);
+        return new Block(bottom, drawn);
+    }
+
+    private Block lane(MarkKind kind, LaneSize size) {
+        List<Mark> marks =
+                timeline.marks().stream().filter(mark -> mark.kind() == kind).collect(Collectors.toList());
+        return new LanePart(type, size, form(kind), Cluster.along(marks, axis), AXIS_LEFT, width).lay();
+    }
+
+    private static Drawn centred(Drawn.Words words, double y, LaneSize size) {
+        return words.moved(0, y + (size.height() - words.box().height()) / 2);
+    }
+
+    private void addAxis(double y, List<Drawn> drawn) {
+        double passed = axis * passed();
+        if (passed > 0) {
+            drawn.add(new Drawn.Bar(new Box(AXIS_LEFT, y, passed, PASSED)));
+        }
+        if (passed < axis) {
+            double thinTop = y + PASSED - Measures.THIN_LINE;
+            drawn.add(new Drawn.Bar(new Box(AXIS_LEFT + passed, thinTop, axis - passed, Measures.THIN_LINE)));
+        }
+    }
+
+    /** How much of the day had passed when the card was printed, from 0 to 1. */
+    private double passed() {
+        double part = Duration.between(timeline.start(), printedAt).toSeconds() / (double) Timeline.LENGTH.toSeconds();
+        return Math.max(0, Math.min(1, part));
+    }
+
+    private double addHours(double y, List<Drawn> drawn) {
+        double bottom = y;
+        for (int hour = 0; hour <= HOURS; hour++) {
+            boolean labelled = hour % LABELLED_HOURS == 0;
+            double x = AXIS_LEFT + axis * hour / HOURS;
+            double left = Math.min(x, AXIS_LEFT + axis - Measures.THIN_LINE);
+            drawn.add(new Drawn.Bar(new Box(left, y, Measures.THIN_LINE, labelled ? LONG_TICK : TICK)));
+            if (labelled) {
+                Drawn.Words words = type.tight(hourWord(hour), Weight.REGULAR, Measures.NOTE_LEAST);
+                double shift = words.box().width() * (hour == 0 ? 0 : hour == HOURS ? 1 : 0.5);
+                Drawn.Words placed = words.moved(x - shift, y + HOUR_TEXT_TOP);
+                drawn.add(placed);
+                bottom = Math.max(bottom, placed.box().bottom());
+            }
+        }
+        return bottom;
+    }
+
+    private String hourWord(int hour) {
+        if (hour > 0) {
+            return hour + " h";
+        }
+        return timeline.startIsBirth() ? "birth" : "first seen";
+    }
+
+    private static String word(MarkKind kind) {
+        return switch (kind) {
+            case FEED -> "FEED";
+            case DIP -> "NAVEL";
+            case CHECK -> "CHECK";
+        };
+    }
+
+    private static Form form(MarkKind kind) {
+        return switch (kind) {
+            case FEED -> Form.CIRCLE;
+            case DIP -> Form.SQUARE;
+            case CHECK -> Form.TRIANGLE;
+        };
+    }
+}

@@ -1,0 +1,145 @@
+package strawbed.report.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.text.Normalizer;
+import org.apache.fontbox.ttf.GlyphData;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.jspecify.annotations.Nullable;
+
+/** One weight of the card's letters: measures words and knows which letters it has. For one thread and one card. */
+final class Typeface implements AutoCloseable {
+    /** What a line needs above its base, in heights of a capital: room for the accent of a capital. */
+    static final double ABOVE = 1.35;
+    /** What a line needs below its base, in heights of a capital. */
+    static final double BELOW = 0.31;
+    /** The height of a line of text, in heights of a capital. */
+    static final double LINE = ABOVE + BELOW;
+
+    private static final int MISSING = 0;
+    private static final String UNKNOWN = "?";
+
+    private final TrueTypeFont font;
+    private final double capital;
+
+    private Typeface(TrueTypeFont font) throws IOException {
+        this.font = font;
+        this.capital = font.getOS2Windows().getCapHeight();
+        // Joined letters would be other widths than measured here, and read back worse.
+        font.setEnableGsub(false);
+    }
+
+    static Typeface open(String resource) {
+        try (InputStream in = Typeface.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IOException("it is not in the program");
+            }
+            return new Typeface(new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes())));
+        } catch (IOException e) {
+            throw new CardPdfException("The font " + resource + " cannot be read; install Strawbed again.", e);
+        }
+    }
+
+    TrueTypeFont font() {
+        return font;
+    }
+
+    /** The size in which a capital is as high as one unit of length. */
+    double sizeOfCapital() throws IOException {
+        return font.getUnitsPerEm() / capital;
+    }
+
+    /** The width in millimetres of printable words whose capitals are that high. */
+    double width(String text, double capHeight) {
+        return text.codePoints().mapToDouble(this::advance).sum() * capHeight / capital;
+    }
+
+    /** The highest ink above the base of these letters, in heights of a capital. */
+    double above(String text) {
+        return text.codePoints().mapToDouble(this::top).max().orElse(0) / capital;
+    }
+
+    /** The lowest ink below the base of these letters, in heights of a capital; not negative. */
+    double below(String text) {
+        return Math.max(0, -text.codePoints().mapToDouble(this::bottom).min().orElse(0) / capital);
+    }
+
+    /** The text in letters this font has: else without accents, else "?". */
+    String printable(String text) {
+        StringBuilder out = new StringBuilder();
+        Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(letter -> append(letter, out));
+        String letters = out.toString().strip().replaceAll(" +", " ");
+        return letters.isEmpty() && !text.isBlank() ? UNKNOWN : letters;
+    }
+
+    private void append(int letter, StringBuilder out) {
+        if (Character.isWhitespace(letter) || Character.isSpaceChar(letter) || Character.isISOControl(letter)) {
+            out.append(' ');
+        } else if (fits(letter)) {
+            out.appendCodePoint(letter);
+        } else if (!isInvisible(letter)) {
+            String base = Normalizer.normalize(Character.toString(letter), Normalizer.Form.NFKD)
+                    .codePoints()
+                    .filter(this::fits)
+                    .filter(part -> !isInvisible(part))
+                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                    .toString();
+            out.append(base.isEmpty() ? UNKNOWN : base);
+        }
+    }
+
+    /** Marks that stand on another letter, and signs that only steer text. */
+    private static boolean isInvisible(int letter) {
+        int type = Character.getType(letter);
+        return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT;
+    }
+
+    private boolean fits(int letter) {
+        return glyph(letter) != MISSING
+                && !isInvisible(letter)
+                && top(letter) <= ABOVE * capital
+                && -bottom(letter) <= BELOW * capital;
+    }
+
+    private int glyph(int letter) {
+        try {
+            return font.getUnicodeCmapLookup().getGlyphId(letter);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private double advance(int letter) {
+        try {
+            return font.getAdvanceWidth(glyph(letter));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private double top(int letter) {
+        GlyphData outline = outline(letter);
+        return outline == null ? 0 : outline.getBoundingBox().getUpperRightY();
+    }
+
+    private double bottom(int letter) {
+        GlyphData outline = outline(letter);
+        return outline == null ? 0 : outline.getBoundingBox().getLowerLeftY();
+    }
+
+    private @Nullable GlyphData outline(int letter) {
+        try {
+            return font.getGlyph().getGlyph(glyph(letter));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        font.close();
+    }
+}

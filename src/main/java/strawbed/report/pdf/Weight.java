@@ -1,0 +1,7 @@
+package strawbed.report.pdf;
+
+/** How strongly words are printed. */
+enum Weight {
+    REGULAR,
+    BOLD
+}
