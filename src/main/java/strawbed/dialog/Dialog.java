@@ -98,8 +98,8 @@ public record Dialog(
         prompts.add(clear ? new Prompt.ReadBack(heard) : new Prompt.Ask(heard));
         CalfId named = calfOf(target);
         Dialog next = new Dialog(heard, false, lastSaved, named != null ? named : sameCalf);
-        boolean replaces = said.goesOn() || pending == null;
-        return new DialogStep(next, prompts, List.of(), replaces ? List.of() : List.of(unconfirmed(pending)));
+        List<DialogStep.Kept> left = said.goesOn() || pending == null ? List.of() : List.of(unconfirmed(pending));
+        return new DialogStep(next, prompts, List.of(), left);
     }
 
     /** A left-over belongs to a feed: one of the record, or one of the same statement. */

@@ -7,9 +7,8 @@ import strawbed.grammar.ParseTree;
  * One meaning that one reading of the sound allows.
  *
  * @param score of the reading; comparable within one sound
- * @param first whether it comes from the reading that fits the sound best
  */
-record Reading(List<String> words, ParseTree tree, Interpretation meaning, double score, boolean first) {
+record Reading(List<String> words, ParseTree tree, Interpretation meaning, double score) {
     /** Whether nothing has to be asked but for the sound. */
     boolean isClear() {
         return !(meaning instanceof Interpretation.Unsure);

@@ -41,13 +41,7 @@ public final class UtteranceInterpreter implements Interpreter {
     public Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         List<Reading> readings = new ArrayList<>();
         for (Hypothesis hypothesis : hypotheses) {
-            read(hypothesis, speech, listening)
-                    .ifPresent(reading -> readings.add(new Reading(
-                            reading.words(),
-                            reading.tree(),
-                            reading.meaning(),
-                            hypothesis.score(),
-                            hypothesis == hypotheses.get(0))));
+            read(hypothesis, speech, listening).ifPresent(readings::add);
         }
         if (readings.isEmpty()) {
             return incomplete(hypotheses, speech, listening).orElseGet(() -> noMatch(hypotheses));
@@ -137,7 +131,7 @@ public final class UtteranceInterpreter implements Interpreter {
         List<String> words = hypothesis.texts();
         List<Reading> all = new ArrayList<>();
         for (ParseTree tree : matcher.match(utterance, words, MOST_PARSES)) {
-            Reading reading = new Reading(words, tree, meaning(words, tree, speech, listening), 0, false);
+            Reading reading = new Reading(words, tree, meaning(words, tree, speech, listening), hypothesis.score());
             if (all.stream().noneMatch(reading::sameMeaning)) {
                 all.add(reading);
             }
@@ -161,8 +155,7 @@ public final class UtteranceInterpreter implements Interpreter {
                 first.tree(),
                 new Interpretation.Unsure(
                         words, first.tree(), understood.statement(), List.of(new Doubt.Ambiguous(statements))),
-                0,
-                false));
+                hypothesis.score()));
     }
 
     private static Interpretation meaning(List<String> words, ParseTree tree, SpeechTime speech, Listening listening) {
