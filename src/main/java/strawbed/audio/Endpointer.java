@@ -94,7 +94,7 @@ public final class Endpointer {
         return last;
     }
 
-    /** Whether speech is going on, for a level meter. */
+    /** Whether speech is going on, for a level meter; also true for noise in the first second, until that is known. */
     public boolean isSpeaking() {
         return speaking;
     }

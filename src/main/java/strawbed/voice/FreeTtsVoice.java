@@ -26,6 +26,7 @@ public final class FreeTtsVoice implements Voice {
         try {
             voice.allocate();
         } catch (RuntimeException | Error e) {
+            // FreeTTS tells of missing data by a bare Error.
             throw new VoiceException("The voice " + NAME + " does not load; install the program again.", e);
         }
         // Its sound is taken on the calling thread, so the voice's own output thread may end.
