@@ -122,6 +122,7 @@ public final class Herd {
     private boolean names(CalfRecord calf, CalfRecord other) {
         return calf.twin()
                 .map(TwinNoted::of)
+                .filter(other::bears)
                 .flatMap(number -> calves().stream()
                         .filter(each -> !each.id().equals(calf.id()) && each.bears(number))
                         .min(Comparator.comparing(each -> apart(calf, each))))
