@@ -3,14 +3,12 @@ package strawbed.hearing;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
 import strawbed.speech.Hypothesis;
-import strawbed.speech.Lexicon;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Utterance;
 import strawbed.statement.Interpretation;
@@ -35,7 +33,6 @@ public final class Hearing {
     private final Instant origin;
     private final ZoneId zone;
     private SpeechRecognizer recognizer;
-    private Lexicon lexicon;
     private Interpreter interpreter;
     private Listening listening;
     private @Nullable Heard last;
@@ -46,14 +43,8 @@ public final class Hearing {
      * @param origin the instant of the source's first sample
      */
     public Hearing(
-            SpeechRecognizer recognizer,
-            Lexicon lexicon,
-            Interpreter interpreter,
-            Listening listening,
-            Instant origin,
-            ZoneId zone) {
+            SpeechRecognizer recognizer, Interpreter interpreter, Listening listening, Instant origin, ZoneId zone) {
         this.recognizer = recognizer;
-        this.lexicon = lexicon;
         this.interpreter = interpreter;
         this.listening = listening;
         this.origin = origin;
@@ -61,9 +52,8 @@ public final class Hearing {
     }
 
     /** Goes on with another recogniser, after the list of calves changed. The caller closes the one before. */
-    public void use(SpeechRecognizer newRecognizer, Lexicon newLexicon, Interpreter newInterpreter) {
+    public void use(SpeechRecognizer newRecognizer, Interpreter newInterpreter) {
         recognizer = newRecognizer;
-        lexicon = newLexicon;
         interpreter = newInterpreter;
     }
 
@@ -151,12 +141,11 @@ public final class Hearing {
 
     private Part recognize(Sound sound) {
         Utterance utterance = recognizer.recognize(sound);
-        List<Hypothesis> written = new ArrayList<>();
-        utterance.hypotheses().forEach(heard -> written.add(lexicon.toWritten(heard)));
-        Duration start = written.isEmpty()
+        List<Hypothesis> readings = utterance.hypotheses();
+        Duration start = readings.isEmpty()
                 ? sound.start()
-                : written.get(0).words().get(0).from();
+                : readings.get(0).words().get(0).from();
         SpeechTime speech = new SpeechTime(origin.plus(start), zone);
-        return new Part(sound, written, speech, interpreter.interpret(written, speech, listening));
+        return new Part(sound, readings, speech, interpreter.interpret(readings, speech, listening));
     }
 }

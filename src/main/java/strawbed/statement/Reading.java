@@ -19,6 +19,16 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
         return sense().equals(other.sense());
     }
 
+    /** How many facts it tells. */
+    int facts() {
+        if (meaning instanceof Interpretation.Understood understood) {
+            return understood.statement().facts().size();
+        }
+        return meaning instanceof Interpretation.Unsure unsure
+                ? unsure.best().facts().size()
+                : 0;
+    }
+
     private Object sense() {
         if (meaning instanceof Interpretation.Understood understood) {
             return understood.statement();

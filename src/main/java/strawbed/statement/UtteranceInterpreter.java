@@ -137,7 +137,11 @@ public final class UtteranceInterpreter implements Interpreter {
             }
         }
         List<Reading> clear = all.stream().filter(Reading::isClear).toList();
-        List<Reading> left = clear.isEmpty() ? all : clear;
+        // Words that can go together are one fact: "from cow 88, frozen" is one source, not two.
+        List<Reading> candidates = clear.isEmpty() ? all : clear;
+        int fewest = candidates.stream().mapToInt(Reading::facts).min().orElse(0);
+        List<Reading> left =
+                candidates.stream().filter(reading -> reading.facts() == fewest).toList();
         if (left.size() < 2) {
             return left.stream().findFirst();
         }

@@ -1,4 +1,4 @@
-/** What several rooms' tests share. */
+/** What several tests share: tables, fakes and paths. */
 @NullMarked
 package strawbed.testkit;
 

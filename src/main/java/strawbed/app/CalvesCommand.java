@@ -1,0 +1,9 @@
+package strawbed.app;
+
+import picocli.CommandLine.Command;
+
+@Command(name = "calves")
+final class CalvesCommand implements Runnable {
+    @Override
+    public void run() {}
+}

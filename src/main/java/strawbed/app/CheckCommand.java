@@ -1,0 +1,9 @@
+package strawbed.app;
+
+import picocli.CommandLine.Command;
+
+@Command(name = "check")
+final class CheckCommand implements Runnable {
+    @Override
+    public void run() {}
+}

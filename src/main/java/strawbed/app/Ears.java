@@ -1,0 +1,116 @@
+package strawbed.app;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Set;
+import strawbed.grammar.Grammar;
+import strawbed.grammar.GrammarException;
+import strawbed.grammar.GrammarSource;
+import strawbed.hearing.FarmGrammar;
+import strawbed.hearing.Hearing;
+import strawbed.speech.SpeechModel;
+import strawbed.speech.SpeechRecognizer;
+import strawbed.speech.Vocabulary;
+import strawbed.speech.vosk.ModelStore;
+import strawbed.speech.vosk.VoskModel;
+import strawbed.statement.Interpreter;
+import strawbed.statement.Listening;
+import strawbed.statement.PhraseInterpreter;
+import strawbed.statement.UtteranceInterpreter;
+
+/**
+ * A loaded speech model with the recogniser and interpreter for what can be said now. Owned by one thread; closed by
+ * whoever made it.
+ */
+final class Ears implements AutoCloseable {
+    /** Of the five best readings the first that parses whole is taken (measured: ten gain nothing more). */
+    private static final int READINGS = 5;
+
+    /** How much worse the next reading of another meaning may be before the better one is doubted. */
+    private static final double DOUBT_MARGIN = Double.parseDouble(System.getProperty("margin", "0.5"));
+
+    private final SpeechModel model;
+    private SpeechRecognizer recognizer;
+    private Interpreter interpreter;
+    private Listening listening;
+
+    private Ears(SpeechModel model, SpeechRecognizer recognizer, Interpreter interpreter, Listening listening) {
+        this.model = model;
+        this.recognizer = recognizer;
+        this.interpreter = interpreter;
+        this.listening = listening;
+    }
+
+    /** Ears for the farm's grammar with these open calves. */
+    static Ears forCalves(Settings settings, Collection<String> openCalves) {
+        SpeechModel model = load(settings);
+        FarmGrammar farm = FarmGrammar.read(settings.grammar(), openCalves);
+        return new Ears(
+                model,
+                recognizer(model, farm.vocabulary()),
+                new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
+                new Listening(Set.copyOf(openCalves), false));
+    }
+
+    /** Ears for any other grammar. */
+    static Ears forPhrases(Settings settings, Grammar grammar, GrammarSource own) {
+        SpeechModel model = load(settings);
+        return new Ears(
+                model,
+                recognizer(model, FarmGrammar.phrases(grammar, own)),
+                new PhraseInterpreter(grammar),
+                new Listening(Set.of(), false));
+    }
+
+    /** A new hearing, for a source whose first sample was at this instant. */
+    Hearing hearing(Settings settings, Instant origin) {
+        return new Hearing(recognizer, interpreter, listening, origin, settings.zone());
+    }
+
+    /** Changes the list of open calves, for the hearing that goes on. */
+    void listenFor(Settings settings, Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
+        if (!listening.openCalves().equals(Set.copyOf(openCalves))) {
+            FarmGrammar farm = FarmGrammar.read(settings.grammar(), openCalves);
+            SpeechRecognizer before = recognizer;
+            recognizer = recognizer(model, farm.vocabulary());
+            interpreter = new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN);
+            hearing.use(recognizer, interpreter);
+            before.close();
+        }
+        listening = new Listening(Set.copyOf(openCalves), sameCalf);
+        hearing.use(listening);
+    }
+
+    /** Tells a hearing whether "same calf" means one. */
+    void named(Hearing hearing, boolean sameCalf) {
+        listening = new Listening(listening.openCalves(), sameCalf);
+        hearing.use(listening);
+    }
+
+    SpeechModel model() {
+        return model;
+    }
+
+    @Override
+    public void close() {
+        recognizer.close();
+        model.close();
+    }
+
+    static SpeechModel load(Settings settings) {
+        return VoskModel.load(
+                new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory());
+    }
+
+    private static SpeechRecognizer recognizer(SpeechModel model, Vocabulary vocabulary) {
+        var unknown = vocabulary.unknownWords(model);
+        if (!unknown.isEmpty()) {
+            throw new GrammarException(
+                    "lexicon.txt",
+                    "the speech model does not know " + String.join(", ", unknown)
+                            + ". Give each a stand-in in lexicon.txt: known words that sound like it, as in"
+                            + " \"colostrum = cole ostrom\"; or use another word in the grammar");
+        }
+        return model.recognizer(vocabulary, READINGS);
+    }
+}

@@ -1,0 +1,153 @@
+package strawbed.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import strawbed.audio.AudioException;
+import strawbed.audio.Sound;
+import strawbed.audio.WavSource;
+import strawbed.grammar.GrammarReader;
+import strawbed.grammar.GrammarSource;
+import strawbed.hearing.Heard;
+import strawbed.hearing.Hearing;
+import strawbed.statement.Statement;
+
+/** The command {@code strawbed hear}: recognises files, stores nothing. */
+@Command(
+        name = "hear",
+        description = "Recognises WAV files and shows what was understood. Nothing is stored.",
+        mixinStandardHelpOptions = true)
+final class HearCommand implements Callable<Integer> {
+    @ParentCommand
+    @Nullable
+    Main main;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE.wav", description = "8, 16, 44.1 or 48 kHz, mono or stereo.")
+    List<Path> files = List.of();
+
+    @Option(
+            names = "--grammar",
+            paramLabel = "FILE",
+            description = "Any other grammar: W3C SRGS 1.0 in ABNF form. Then the matched rules are shown.")
+    @Nullable
+    Path grammar;
+
+    @Option(
+            names = "--calves",
+            paramLabel = "12,207,417",
+            split = ",",
+            description = "The numbers of the open calves; else those of the farm's record.")
+    List<String> calves = new ArrayList<>();
+
+    @Option(names = "--json", description = "Print one JSON object a line for each utterance.")
+    boolean json;
+
+    @Override
+    public Integer call() {
+        if (main == null) {
+            throw new IllegalStateException("the command line was not set up");
+        }
+        Settings settings = main.settings();
+        boolean allGood = true;
+        try (Ears ears = ears(settings)) {
+            for (Path file : files) {
+                allGood &= hear(file, ears, settings, main.out(), main.err());
+            }
+        }
+        return allGood ? 0 : Failures.BAD_INPUT;
+    }
+
+    private Ears ears(Settings settings) {
+        if (grammar == null) {
+            return Ears.forCalves(settings, calves.isEmpty() ? RecordReading.openCalves(settings) : numbers(calves));
+        }
+        Path file = grammar.toAbsolutePath();
+        if (!Files.isRegularFile(file)) {
+            throw new BadInputException("There is no grammar file " + grammar + ". Give the path of an .abnf file.");
+        }
+        GrammarSource source =
+                GrammarSource.directory(Optional.ofNullable(file.getParent()).orElseThrow());
+        return Ears.forPhrases(
+                settings, GrammarReader.read(source, file.getFileName().toString()), settings.grammar());
+    }
+
+    private static List<String> numbers(List<String> given) {
+        List<String> bad = given.stream()
+                .filter(number -> !number.strip().matches("[0-9]{1,4}"))
+                .toList();
+        if (!bad.isEmpty()) {
+            throw new BadInputException("A calf's number is 0 to 9999, not \"" + bad.get(0)
+                    + "\". Give the numbers with commas between them, such as --calves 12,207,417.");
+        }
+        return given.stream()
+                .map(number -> String.valueOf(Integer.parseInt(number.strip())))
+                .toList();
+    }
+
+    private boolean hear(Path file, Ears ears, Settings settings, PrintWriter out, PrintWriter err) {
+        Loudness loudness = new Loudness();
+        List<Heard> all = new ArrayList<>();
+        try (WavSource source = WavSource.open(file)) {
+            Hearing hearing = ears.hearing(settings, settings.clock().instant());
+            Heard waiting = null;
+            String sameCalf = null;
+            for (Optional<Sound> block = source.read(); block.isPresent(); block = source.read()) {
+                loudness.add(block.get());
+                Optional<Heard> heard = hearing.accept(block.get());
+                if (heard.isPresent()) {
+                    if (waiting != null && !heard.get().goesOn()) {
+                        sameCalf = print(file, waiting, sameCalf, out, all);
+                    }
+                    waiting = heard.get();
+                    ears.named(hearing, number(waiting, sameCalf) != null || sameCalf != null);
+                }
+            }
+            Optional<Heard> atEnd = hearing.finish();
+            if (waiting != null && !(atEnd.isPresent() && atEnd.get().goesOn())) {
+                sameCalf = print(file, waiting, sameCalf, out, all);
+            }
+            if (atEnd.isPresent()) {
+                print(file, atEnd.get(), sameCalf, out, all);
+            }
+            source.warning().ifPresent(err::println);
+        } catch (AudioException failure) {
+            err.println(failure.getMessage());
+            return false;
+        }
+        if (loudness.isSilent()) {
+            err.println(file + " is silent: no sample is louder than " + loudness.peak()
+                    + ". Check the microphone that recorded it.");
+            return false;
+        }
+        if (all.isEmpty()) {
+            err.println(file + ": no speech was heard in it.");
+        }
+        return true;
+    }
+
+    private @Nullable String print(
+            Path file, Heard heard, @Nullable String sameCalf, PrintWriter out, List<Heard> all) {
+        all.add(heard);
+        if (json) {
+            out.println(JsonLine.of(new HeardJson().of(file.toString(), heard, sameCalf)));
+        } else {
+            out.println(HeardText.of(heard));
+        }
+        String named = number(heard, sameCalf);
+        return named == null ? sameCalf : named;
+    }
+
+    private static @Nullable String number(Heard heard, @Nullable String sameCalf) {
+        Statement statement = HeardJson.statement(heard.meaning());
+        return statement == null ? null : HeardJson.number(statement.calf(), heard.meaning(), sameCalf);
+    }
+}

@@ -1,0 +1,39 @@
+package strawbed.app;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import strawbed.grammar.ParseTree;
+import strawbed.hearing.Heard;
+import strawbed.statement.Interpretation;
+
+/** One heard utterance as lines for a person. */
+final class HeardText {
+    private HeardText() {}
+
+    static String of(Heard heard) {
+        Interpretation meaning = heard.meaning();
+        String head = String.format(
+                Locale.ROOT,
+                "%6.2f s  %-10s %s",
+                seconds(heard.sound().start()),
+                meaning.verdict(),
+                String.join(" ", meaning.words()));
+        return meaning instanceof Interpretation.Matched matched
+                ? head + System.lineSeparator() + rules(matched)
+                : head;
+    }
+
+    private static String rules(Interpretation.Matched matched) {
+        return matched.tree().descendants().map(HeardText::rule).collect(Collectors.joining(System.lineSeparator()));
+    }
+
+    private static String rule(ParseTree tree) {
+        return "            $" + tree.rule() + (tree.tag() == null ? "" : " {" + tree.tag() + "}") + "  "
+                + String.join(" ", tree.words());
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.toMillis() / 1000.0;
+    }
+}

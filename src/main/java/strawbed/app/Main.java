@@ -1,0 +1,104 @@
+package strawbed.app;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The command {@code strawbed}. */
+@Command(
+        name = "strawbed",
+        description = "A hands-free recorder for a calf's first hours. It listens offline, reads back what it"
+                + " understood, and saves it with its time when you confirm.",
+        mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
+        versionProvider = Main.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {
+            DemoCommand.class,
+            HearCommand.class,
+            ListenCommand.class,
+            CalvesCommand.class,
+            CardCommand.class,
+            CheckCommand.class
+        })
+public final class Main implements Runnable {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description = "The folder of the farm's record; else the user's data folder.")
+    @Nullable
+    Path data;
+
+    @Option(
+            names = "--model",
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description = "The folder of another Vosk speech model; else the one that comes with the program.")
+    @Nullable
+    Path model;
+
+    @CommandLine.Spec
+    CommandLine.Model.@Nullable CommandSpec spec;
+
+    /** Runs the program and ends the process with its exit code. */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, args));
+    }
+
+    /** Runs the program and gives its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        // Libraries tell their news at level info; a person at work needs the program's own sentences only.
+        Logger.getLogger("").setLevel(Level.SEVERE);
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler(new Failures())
+                .setParameterExceptionHandler(Failures::badUse)
+                .execute(args);
+    }
+
+    @Override
+    public void run() {
+        CommandLine line = commandLine();
+        line.usage(line.getOut());
+    }
+
+    private CommandLine commandLine() {
+        if (spec == null) {
+            throw new IllegalStateException("the command line was not set up");
+        }
+        return spec.commandLine();
+    }
+
+    Settings settings() {
+        return Settings.of(Optional.ofNullable(data), Optional.ofNullable(model));
+    }
+
+    PrintWriter out() {
+        return commandLine().getOut();
+    }
+
+    PrintWriter err() {
+        return commandLine().getErr();
+    }
+
+    /** Reads the version that the build wrote into the jar. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"strawbed " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}
