@@ -3,6 +3,7 @@ package strawbed.journal.sqlite;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -279,6 +280,26 @@ class SqliteEventJournalIT {
             try (SqliteEventJournal journal = openReadOnly()) {
                 assertRefused(() -> journal.append(randomFacts(1)), Reason.READ_ONLY, "reading only");
                 assertThat(journal.all()).isEmpty();
+            }
+        }
+
+        @Test
+        void a_folder_that_takes_no_writing_can_be_read() throws IOException {
+            List<RecordedEvent> saved;
+            try (SqliteEventJournal journal = open()) {
+                saved = journal.append(randomFacts(3));
+            }
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-x------"));
+            try {
+                assumeThat(Files.isWritable(folder))
+                        .as("nothing binds this user")
+                        .isFalse();
+                assertRefused(SqliteEventJournalIT.this::open, Reason.READ_ONLY, "may only be read");
+                try (SqliteEventJournal journal = openReadOnly()) {
+                    assertThat(journal.all()).isEqualTo(saved);
+                }
+            } finally {
+                Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
             }
         }
 
