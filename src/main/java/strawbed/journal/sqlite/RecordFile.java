@@ -33,11 +33,15 @@ final class RecordFile {
 
     /** A connection for writing to a sound record of the newest schema. */
     Connection connect() {
+        // SQLite would open it all the same and refuse the first fact, in the middle of the night.
+        if (Files.exists(path) && !Files.isWritable(path)) {
+            throw SqliteFailure.readOnly(NOT_OPENED, path, null);
+        }
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
         config.enforceForeignKeys(true);
-        return connect(config, true);
+        return connect(config, path.toString(), true);
     }
 
     /** A connection for reading from a record of the newest schema. */
@@ -47,7 +51,16 @@ final class RecordFile {
         }
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
-        return connect(config, false);
+        return connect(config, unchanging() ? path.toUri() + "?immutable=1" : path.toString(), false);
+    }
+
+    /**
+     * On a folder that takes no writing, such as a stick with its switch set, SQLite cannot make the files through which
+     * readers and writer agree. Nobody writes there, so it need not; unless a log was left behind that must be read.
+     */
+    private boolean unchanging() {
+        return !Files.isWritable(path.toAbsolutePath().resolveSibling(""))
+                && !Files.exists(path.resolveSibling(path.getFileName() + "-wal"));
     }
 
     JournalException failure(String otherwise, Exception e) {
@@ -59,10 +72,10 @@ final class RecordFile {
         return path.toString();
     }
 
-    private Connection connect(SQLiteConfig config, boolean migrate) {
+    private Connection connect(SQLiteConfig config, String name, boolean migrate) {
         config.setBusyTimeout(BUSY_MILLISECONDS);
         SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + path);
+        source.setUrl("jdbc:sqlite:" + name);
         try {
             Connection connection = source.getConnection();
             try {

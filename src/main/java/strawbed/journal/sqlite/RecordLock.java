@@ -6,6 +6,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
@@ -85,14 +86,10 @@ final class RecordLock implements AutoCloseable {
                 channel.close();
                 throw e;
             }
-        } catch (AccessDeniedException e) {
-            throw new JournalException(
-                    Reason.READ_ONLY,
-                    "The record in " + directory + " cannot be written: you may not write to " + file
-                            + ". Ask for the right to, or choose another data folder.",
-                    e);
         } catch (IOException e) {
-            throw failed(directory, e);
+            throw Files.isWritable(directory) && !(e instanceof AccessDeniedException)
+                    ? failed(directory, e)
+                    : readOnly(directory, e);
         }
     }
 
@@ -117,6 +114,14 @@ final class RecordLock implements AutoCloseable {
                 "The record in " + directory + " is already open for writing by " + holder
                         + ". Close that one first, or choose another data folder.",
                 null);
+    }
+
+    private static JournalException readOnly(Path directory, IOException e) {
+        return new JournalException(
+                Reason.READ_ONLY,
+                "The record in " + directory + " may only be read: " + DataFolder.reasonOf(e)
+                        + ". Ask for the right to write there, or choose another data folder.",
+                e);
     }
 
     private static JournalException failed(Path place, IOException e) {

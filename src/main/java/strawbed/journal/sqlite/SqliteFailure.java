@@ -1,5 +1,6 @@
 package strawbed.journal.sqlite;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,8 @@ import strawbed.journal.JournalException.Reason;
 /** Says in a sentence what SQLite says in a result code. Source of the codes: SQLite, Result and Error Codes. */
 final class SqliteFailure {
     private static final int PRIMARY = 0xff;
+
+    private static final long INDEX_STEP = 32 * 1024;
 
     private SqliteFailure() {}
 
@@ -25,7 +28,7 @@ final class SqliteFailure {
             return exception(
                     Reason.BUSY, otherwise, "another program uses " + file, "Close it, then try again.", failure);
         }
-        if (is(code, SQLiteErrorCode.SQLITE_FULL)) {
+        if (is(code, SQLiteErrorCode.SQLITE_FULL) || (is(code, SQLiteErrorCode.SQLITE_IOERR) && noSpaceFor(file))) {
             return exception(
                     Reason.FULL,
                     otherwise,
@@ -33,13 +36,9 @@ final class SqliteFailure {
                     "What was saved before is safe. Free some space, then try again.",
                     failure);
         }
-        if (is(code, SQLiteErrorCode.SQLITE_READONLY, SQLiteErrorCode.SQLITE_PERM)) {
-            return exception(
-                    Reason.READ_ONLY,
-                    otherwise,
-                    file + " may only be read",
-                    "Ask for the right to write to it, or choose another data folder.",
-                    failure);
+        if (is(code, SQLiteErrorCode.SQLITE_READONLY, SQLiteErrorCode.SQLITE_PERM)
+                || (is(code, SQLiteErrorCode.SQLITE_CANTOPEN) && !folderOf(file).canWrite())) {
+            return readOnly(otherwise, file, failure);
         }
         if (is(code, SQLiteErrorCode.SQLITE_CORRUPT)) {
             return damaged(otherwise, file, text(sql), failure);
@@ -58,6 +57,15 @@ final class SqliteFailure {
                 file + " gave the error \"" + text(sql == null ? failure : sql) + "\"",
                 "Check the disk and your right to write there, then try again.",
                 failure);
+    }
+
+    static JournalException readOnly(String otherwise, Path file, @Nullable Exception cause) {
+        return exception(
+                Reason.READ_ONLY,
+                otherwise,
+                file + " may only be read",
+                "Ask for the right to write to it, or choose another data folder.",
+                cause);
     }
 
     static JournalException damaged(String otherwise, Path file, String how, @Nullable Exception cause) {
@@ -82,6 +90,15 @@ final class SqliteFailure {
             }
         }
         return null;
+    }
+
+    /** The log's index, which SQLite reports as an error of the disk and not as a full one, grows by 32 KiB at once. */
+    private static boolean noSpaceFor(Path file) {
+        return folderOf(file).getUsableSpace() < INDEX_STEP;
+    }
+
+    private static File folderOf(Path file) {
+        return file.toAbsolutePath().resolveSibling("").toFile();
     }
 
     private static boolean is(int code, SQLiteErrorCode... codes) {
