@@ -2,7 +2,6 @@ package strawbed.report.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Map;
@@ -128,7 +127,7 @@ final class Typeface implements AutoCloseable {
             double bottom = outline == null ? 0 : outline.getBoundingBox().getLowerLeftY();
             return new Glyph(id != MISSING, font.getAdvanceWidth(id) / capital, top / capital, -bottom / capital);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new CardPdfException("A letter of the card's font cannot be read; install Strawbed again.", e);
         }
     }
 
