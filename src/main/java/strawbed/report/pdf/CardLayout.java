@@ -12,10 +12,10 @@ import strawbed.report.CalfCard;
  * white around the rules, and under the tasks, where a pen may add one.
  */
 final class CardLayout {
-    private static final double RULE_GAP = 1.4;
+    private static final double RULE_GAP = 1.2;
     private static final double RULE_GAP_MOST = 2.6;
     private static final double TO_DO_LEAST = 2 * Measures.TICK_BOX + 1.2;
-    private static final double PART_GAP = 1.2;
+    private static final double PART_GAP = 1;
 
     private final Type type;
     private final CalfCard card;

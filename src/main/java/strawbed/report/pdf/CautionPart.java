@@ -42,20 +42,20 @@ final class CautionPart {
                 return block;
             }
         }
-        return sentence(cautions.size() + " cautions are on the screen.", Measures.NOTE_LEAST);
+        return sentence(onScreen(cautions.size(), ""), Measures.NOTE_LEAST);
     }
 
     private Block first(int shown, double capHeight) {
         List<Block> sentences = new ArrayList<>();
         cautions.subList(0, shown).forEach(caution -> sentences.add(sentence(caution, capHeight)));
         if (shown < cautions.size()) {
-            sentences.add(sentence(missing(cautions.size() - shown), capHeight));
+            sentences.add(sentence(onScreen(cautions.size() - shown, "more "), capHeight));
         }
         return Flow.of(sentences, width, SENTENCE_GAP);
     }
 
-    private static String missing(int count) {
-        return count == 1 ? "1 more caution is on the screen." : count + " more cautions are on the screen.";
+    private static String onScreen(int count, String more) {
+        return count + " " + more + (count == 1 ? "caution is" : "cautions are") + " on the screen.";
     }
 
     private Block sentence(String words, double capHeight) {

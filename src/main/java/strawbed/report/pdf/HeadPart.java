@@ -124,7 +124,7 @@ final class HeadPart {
     private List<List<Run>> paragraphs(boolean twinIsBeside) {
         List<Run> family = new ArrayList<>(Run.labelled("Dam", card.dam()));
         if (!twinIsBeside) {
-            card.twin().ifPresent(twin -> family.addAll(0, Run.bold(twin)));
+            card.twin().ifPresent(twin -> family.addAll(Run.bold(twin)));
         }
         return List.of(Run.labelled("Born", card.born()), family, Run.labelled("Birth", card.birth()));
     }

@@ -8,7 +8,7 @@ import strawbed.report.ToDo;
 /** What is still to do, each with a box to tick by pen. */
 final class ToDoPart {
     private static final double TEXT_LEFT = Measures.TICK_BOX + 2;
-    private static final double ROW_GAP = 1.1;
+    private static final double ROW_GAP = 1;
     private static final double COLUMN_GAP = 4;
     private static final int MOST_LINES = 2;
 

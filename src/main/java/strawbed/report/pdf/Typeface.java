@@ -2,13 +2,14 @@ package strawbed.report.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import org.jspecify.annotations.Nullable;
 
 /** One weight of the card's letters: measures words and knows which letters it has. For one thread and one card. */
 final class Typeface implements AutoCloseable {
@@ -23,10 +24,13 @@ final class Typeface implements AutoCloseable {
     private static final String UNKNOWN = "?";
 
     private final TrueTypeFont font;
+    private final CmapLookup letters;
     private final double capital;
+    private final Map<Integer, Glyph> glyphs = new HashMap<>();
 
     private Typeface(TrueTypeFont font) throws IOException {
         this.font = font;
+        this.letters = font.getUnicodeCmapLookup();
         this.capital = font.getOS2Windows().getCapHeight();
         // Joined letters would be other widths than measured here, and read back worse.
         font.setEnableGsub(false);
@@ -54,17 +58,25 @@ final class Typeface implements AutoCloseable {
 
     /** The width in millimetres of printable words whose capitals are that high. */
     double width(String text, double capHeight) {
-        return text.codePoints().mapToDouble(this::advance).sum() * capHeight / capital;
+        return text.codePoints().mapToDouble(letter -> glyph(letter).advance()).sum() * capHeight;
     }
 
     /** The highest ink above the base of these letters, in heights of a capital. */
     double above(String text) {
-        return text.codePoints().mapToDouble(this::top).max().orElse(0) / capital;
+        return text.codePoints()
+                .mapToDouble(letter -> glyph(letter).above())
+                .max()
+                .orElse(0);
     }
 
     /** The lowest ink below the base of these letters, in heights of a capital; not negative. */
     double below(String text) {
-        return Math.max(0, -text.codePoints().mapToDouble(this::bottom).min().orElse(0) / capital);
+        return Math.max(
+                0,
+                text.codePoints()
+                        .mapToDouble(letter -> glyph(letter).below())
+                        .max()
+                        .orElse(0));
     }
 
     /** The text in letters this font has: else without accents, else "?". */
@@ -98,45 +110,29 @@ final class Typeface implements AutoCloseable {
     }
 
     private boolean fits(int letter) {
-        return glyph(letter) != MISSING
-                && !isInvisible(letter)
-                && top(letter) <= ABOVE * capital
-                && -bottom(letter) <= BELOW * capital;
+        Glyph glyph = glyph(letter);
+        return glyph.exists() && !isInvisible(letter) && glyph.above() <= ABOVE && glyph.below() <= BELOW;
     }
 
-    private int glyph(int letter) {
+    private Glyph glyph(int letter) {
+        return glyphs.computeIfAbsent(letter, this::read);
+    }
+
+    private Glyph read(int letter) {
         try {
-            return font.getUnicodeCmapLookup().getGlyphId(letter);
+            int id = letters.getGlyphId(letter);
+            GlyphData outline = font.getGlyph().getGlyph(id);
+            // A space has no outline.
+            double top = outline == null ? 0 : outline.getBoundingBox().getUpperRightY();
+            double bottom = outline == null ? 0 : outline.getBoundingBox().getLowerLeftY();
+            return new Glyph(id != MISSING, font.getAdvanceWidth(id) / capital, top / capital, -bottom / capital);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new CardPdfException("A letter of the card's font cannot be read; install Strawbed again.", e);
         }
     }
 
-    private double advance(int letter) {
-        try {
-            return font.getAdvanceWidth(glyph(letter));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private double top(int letter) {
-        GlyphData outline = outline(letter);
-        return outline == null ? 0 : outline.getBoundingBox().getUpperRightY();
-    }
-
-    private double bottom(int letter) {
-        GlyphData outline = outline(letter);
-        return outline == null ? 0 : outline.getBoundingBox().getLowerLeftY();
-    }
-
-    private @Nullable GlyphData outline(int letter) {
-        try {
-            return font.getGlyph().getGlyph(glyph(letter));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
+    /** A letter's measures in heights of a capital. */
+    private record Glyph(boolean exists, double advance, double above, double below) {}
 
     @Override
     public void close() throws IOException {

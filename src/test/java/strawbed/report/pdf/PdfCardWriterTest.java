@@ -10,6 +10,7 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -85,8 +86,7 @@ class PdfCardWriterTest {
     void only_black_is_used() throws IOException {
         try (PDDocument document = read(Cards.crowded(), CardPaper.A6)) {
             PDPage page = document.getPage(0);
-            String drawing =
-                    new String(page.getContents().readAllBytes(), java.nio.charset.StandardCharsets.ISO_8859_1);
+            String drawing = new String(page.getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
             // Without a colour operator everything is black: ISO 32000-1, 8.4.1 gives that as the start.
             assertThat(drawing).doesNotContainPattern("(?m)(^|\\s)(g|G|rg|RG|k|K|cs|CS|sc|SC|scn|SCN|gs)\\s*$");
         }
