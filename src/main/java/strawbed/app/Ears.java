@@ -24,7 +24,7 @@ import strawbed.statement.UtteranceInterpreter;
  */
 final class Ears implements AutoCloseable {
     /** Of the five best readings the first that parses whole is taken (measured: ten gain nothing more). */
-    private static final int READINGS = 5;
+    private static final int READINGS = Integer.getInteger("N", 5);
 
     /** How much worse the next reading of another meaning may be before the better one is doubted. */
     private static final double DOUBT_MARGIN = Double.parseDouble(System.getProperty("margin", "0.5"));
