@@ -55,7 +55,7 @@ final class PairCover {
 
     List<List<String>> sentences() {
         Trail start = new Trail(null, null, Neighbours.edge(network), routes.start());
-        Set<Place> seen = new HashSet<>();
+        Set<Arc> seen = new HashSet<>();
         Deque<Trail> open = new ArrayDeque<>(List.of(start));
         while (!missing.isEmpty()) {
             Trail trail = open.remove();
@@ -64,7 +64,7 @@ final class PairCover {
                     sentences.add(sentence(trail, arc));
                 }
                 Place target = arc.target();
-                if (target != null && seen.add(target)) {
+                if (target != null && seen.add(arc)) {
                     open.add(new Trail(trail, arc, arc.word(), target));
                 }
             }
@@ -101,7 +101,7 @@ final class PairCover {
 
     /** The shortest way on from a word over a missing pair, or nothing when none is in sight. */
     private List<Arc> detour(int word, Place from) {
-        Set<Place> seen = new HashSet<>(Set.of(from));
+        Set<Arc> seen = new HashSet<>();
         Deque<Trail> open = new ArrayDeque<>(List.of(new Trail(null, null, word, from)));
         int looked = 0;
         while (!open.isEmpty() && looked < SIGHT) {
@@ -114,7 +114,7 @@ final class PairCover {
                     return way;
                 }
                 Place target = arc.target();
-                if (target != null && seen.add(target)) {
+                if (target != null && seen.add(arc)) {
                     open.add(new Trail(here, arc, arc.word(), target));
                 }
             }
