@@ -42,9 +42,6 @@ final class PairCover {
         }
     }
 
-    /** A place with the word that led there: what may follow depends on the place, the pair on both. */
-    private record Arrival(int word, Place place) {}
-
     private final Network network;
     private final Routes routes;
     private final BitSet missing;
@@ -58,7 +55,7 @@ final class PairCover {
 
     List<List<String>> sentences() {
         Trail start = new Trail(null, null, Neighbours.edge(network), routes.start());
-        Set<Arrival> seen = new HashSet<>();
+        Set<Arc> seen = new HashSet<>();
         Deque<Trail> open = new ArrayDeque<>(List.of(start));
         while (!missing.isEmpty()) {
             Trail trail = open.remove();
@@ -67,7 +64,7 @@ final class PairCover {
                     sentences.add(sentence(trail, arc));
                 }
                 Place target = arc.target();
-                if (target != null && seen.add(new Arrival(arc.word(), target))) {
+                if (target != null && seen.add(arc)) {
                     open.add(new Trail(trail, arc, arc.word(), target));
                 }
             }
@@ -104,7 +101,7 @@ final class PairCover {
 
     /** The shortest way on from a word over a missing pair, or nothing when none is in sight. */
     private List<Arc> detour(int word, Place from) {
-        Set<Arrival> seen = new HashSet<>(Set.of(new Arrival(word, from)));
+        Set<Arc> seen = new HashSet<>();
         Deque<Trail> open = new ArrayDeque<>(List.of(new Trail(null, null, word, from)));
         int looked = 0;
         while (!open.isEmpty() && looked < SIGHT) {
@@ -117,7 +114,7 @@ final class PairCover {
                     return way;
                 }
                 Place target = arc.target();
-                if (target != null && seen.add(new Arrival(arc.word(), target))) {
+                if (target != null && seen.add(arc)) {
                     open.add(new Trail(here, arc, arc.word(), target));
                 }
             }
