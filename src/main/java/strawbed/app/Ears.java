@@ -24,10 +24,10 @@ import strawbed.statement.UtteranceInterpreter;
  */
 final class Ears implements AutoCloseable {
     /** Of the five best readings the first that parses whole is taken (measured: ten gain nothing more). */
-    private static final int READINGS = Integer.getInteger("N", 5);
+    private static final int READINGS = 8;
 
     /** How much worse the next reading of another meaning may be before the better one is doubted. */
-    private static final double DOUBT_MARGIN = Double.parseDouble(System.getProperty("margin", "0.5"));
+    private static final double DOUBT_MARGIN = 0.5;
 
     private final SpeechModel model;
     private SpeechRecognizer recognizer;

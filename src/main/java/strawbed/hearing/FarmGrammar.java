@@ -30,13 +30,13 @@ public record FarmGrammar(Grammar grammar, Vocabulary vocabulary) {
     private static final long SEED = 20260101;
 
     /** Sentences sampled by weight; more than this gains nothing (measured: 10,000 are as good as 30,000). */
-    private static final int SAMPLED = Integer.getInteger("S", 9_000);
+    private static final int SAMPLED = 20_000;
 
     /** Parts of sentences, for people who pause. */
     private static final int SAMPLED_PARTS = 1_500;
 
     /** Sentences of other speech: three for ten of ours rejects best for what it costs (measured). */
-    private static final int DECOYS = Integer.getInteger("D", 3_600);
+    private static final int DECOYS = 3_000;
 
     /**
      * Reads the grammar and puts the calves in.

@@ -140,12 +140,15 @@ public final class Hearing {
     }
 
     private Part recognize(Sound sound) {
-        Utterance utterance = recognizer.recognize(sound);
+        return Passes.hear(sound, recognizer, interpreter, listening, this::speechTime);
+    }
+
+    /** Speech begins with the first word, behind the quiet that is kept before it. */
+    private SpeechTime speechTime(Sound sound, Utterance utterance) {
         List<Hypothesis> readings = utterance.hypotheses();
         Duration start = readings.isEmpty()
                 ? sound.start()
                 : readings.get(0).words().get(0).from();
-        SpeechTime speech = new SpeechTime(origin.plus(start), zone);
-        return new Part(sound, readings, speech, interpreter.interpret(readings, speech, listening));
+        return new SpeechTime(origin.plus(start), zone);
     }
 }

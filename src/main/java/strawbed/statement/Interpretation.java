@@ -9,6 +9,9 @@ public sealed interface Interpretation {
     /** The words it was taken from, as people write them. */
     List<String> words();
 
+    /** What it comes to, whatever the words were: two outcomes with the same sense make the same record. */
+    Object sense();
+
     /** The verdict's word in output and record. */
     String verdict();
 
@@ -16,6 +19,11 @@ public sealed interface Interpretation {
     record Understood(List<String> words, ParseTree tree, Statement statement) implements Interpretation {
         public Understood {
             words = List.copyOf(words);
+        }
+
+        @Override
+        public Object sense() {
+            return statement;
         }
 
         @Override
@@ -30,6 +38,11 @@ public sealed interface Interpretation {
         public Unsure {
             words = List.copyOf(words);
             doubts = List.copyOf(doubts);
+        }
+
+        @Override
+        public Object sense() {
+            return best;
         }
 
         @Override
@@ -58,6 +71,11 @@ public sealed interface Interpretation {
         }
 
         @Override
+        public Object sense() {
+            return List.of(control, String.valueOf(calf));
+        }
+
+        @Override
         public String verdict() {
             return "understood";
         }
@@ -70,6 +88,11 @@ public sealed interface Interpretation {
         }
 
         @Override
+        public Object sense() {
+            return tree;
+        }
+
+        @Override
         public String verdict() {
             return "understood";
         }
@@ -79,6 +102,11 @@ public sealed interface Interpretation {
     record NoMatch(List<String> words) implements Interpretation {
         public NoMatch {
             words = List.copyOf(words);
+        }
+
+        @Override
+        public Object sense() {
+            return List.of();
         }
 
         @Override

@@ -12,4 +12,10 @@ public interface Interpreter {
     /** What was understood before with this utterance added, or empty when the utterance does not go on with it. */
     Optional<Interpretation> continued(
             Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening);
+
+    /**
+     * The one outcome of several hearings of the same sound, the plain one first: the meaning found most often; asked
+     * about when only one hearing found it, or when another was found as often.
+     */
+    Interpretation agreed(List<Interpretation> meanings);
 }

@@ -34,4 +34,9 @@ public final class PhraseInterpreter implements Interpreter {
             Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         return Optional.empty();
     }
+
+    @Override
+    public Interpretation agreed(List<Interpretation> meanings) {
+        return Agreement.of(meanings);
+    }
 }

@@ -16,7 +16,7 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
 
     /** Whether two readings come to the same record. */
     boolean sameMeaning(Reading other) {
-        return sense().equals(other.sense());
+        return meaning.sense().equals(other.meaning().sense());
     }
 
     /** How many facts it tells. */
@@ -27,18 +27,5 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
         return meaning instanceof Interpretation.Unsure unsure
                 ? unsure.best().facts().size()
                 : 0;
-    }
-
-    private Object sense() {
-        if (meaning instanceof Interpretation.Understood understood) {
-            return understood.statement();
-        }
-        if (meaning instanceof Interpretation.Unsure unsure) {
-            return unsure.best();
-        }
-        if (meaning instanceof Interpretation.ControlHeard heard) {
-            return List.of(heard.control(), String.valueOf(heard.calf()));
-        }
-        throw new AssertionError(meaning);
     }
 }

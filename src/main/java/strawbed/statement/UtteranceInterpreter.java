@@ -50,8 +50,13 @@ public final class UtteranceInterpreter implements Interpreter {
         return readings.stream()
                 .filter(other -> !other.sameMeaning(best) && rivals(other, best))
                 .findFirst()
-                .map(rival -> doubted(best, rival))
+                .map(rival -> Agreement.doubted(best.meaning(), rival.words()))
                 .orElse(best.meaning());
+    }
+
+    @Override
+    public Interpretation agreed(List<Interpretation> meanings) {
+        return Agreement.of(meanings);
     }
 
     @Override
@@ -110,20 +115,6 @@ public final class UtteranceInterpreter implements Interpreter {
     private boolean rivals(Reading other, Reading best) {
         // A reading of a calf that does not exist is no rival to one of a calf that does.
         return (other.isClear() || !best.isClear()) && best.score() - other.score() < doubtMargin;
-    }
-
-    private static Interpretation doubted(Reading best, Reading rival) {
-        Doubt doubt = new Doubt.SoundsLike(rival.words());
-        if (best.meaning() instanceof Interpretation.Understood understood) {
-            return new Interpretation.Unsure(best.words(), best.tree(), understood.statement(), List.of(doubt));
-        }
-        if (best.meaning() instanceof Interpretation.Unsure unsure) {
-            List<Doubt> doubts = new ArrayList<>(unsure.doubts());
-            doubts.add(doubt);
-            return new Interpretation.Unsure(unsure.words(), unsure.tree(), unsure.best(), doubts);
-        }
-        // A control phrase that may be something else is not obeyed.
-        return new Interpretation.NoMatch(best.words());
     }
 
     /** The meanings of one reading: empty when it does not parse whole. */
