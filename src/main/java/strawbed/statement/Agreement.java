@@ -1,6 +1,7 @@
 package strawbed.statement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Makes one outcome of several hearings of the same sound. */
@@ -9,24 +10,26 @@ final class Agreement {
 
     /** See {@link Interpreter#agreed}. */
     static Interpretation of(List<Interpretation> meanings) {
-        Interpretation best = meanings.get(0);
-        int votes = 0;
-        for (Interpretation meaning : meanings) {
-            int found = votes(meaning, meanings);
-            if (rank(meaning) > rank(best) || (rank(meaning) == rank(best) && found > votes)) {
-                best = meaning;
-                votes = found;
-            }
-        }
-        if (best instanceof Interpretation.NoMatch
-                || best instanceof Interpretation.Unsure
-                || votes > Integer.getInteger("K", 1)) {
+        Interpretation best = meanings.stream()
+                .max(Comparator.comparingInt(Agreement::rank)
+                        .thenComparingInt(meaning -> votes(meaning, meanings))
+                        .thenComparingInt(meaning -> -meanings.indexOf(meaning)))
+                .orElseThrow();
+        if (rank(best) < 2 || votes(best, meanings) > 1) {
             return best;
         }
-        return alone(best, meanings);
+        boolean disputed = meanings.stream()
+                .anyMatch(other -> rank(other) > 0 && !other.sense().equals(best.sense()));
+        return disputed || opensFreeSpeech(best) ? alone(best, meanings) : best;
     }
 
-    /** What only one hearing found is doubted; a control is not obeyed, a sentence of another grammar is not taken. */
+    /** Free speech takes any words, so that much other speech fits it: one hearing is not enough. */
+    private static boolean opensFreeSpeech(Interpretation meaning) {
+        return meaning instanceof Interpretation.Understood understood
+                && understood.tree().descendants().anyMatch(tree -> tree.rule().equals("open_speech"));
+    }
+
+    /** What hearings disagree on is doubted; a control is not obeyed, a sentence of another grammar is not taken. */
     private static Interpretation alone(Interpretation best, List<Interpretation> meanings) {
         List<String> others = meanings.stream()
                 .filter(other -> !other.sense().equals(best.sense()))
