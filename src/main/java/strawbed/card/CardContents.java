@@ -1,0 +1,47 @@
+package strawbed.card;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.care.Caution;
+import strawbed.care.DueItem;
+import strawbed.care.DueList;
+import strawbed.report.CalfCard;
+import strawbed.text.CautionPhrases;
+import strawbed.text.Figures;
+import strawbed.text.MessageKey;
+import strawbed.text.Messages;
+
+/** Makes a calf's card from its record. Safe for any thread. */
+public final class CardContents {
+    private CardContents() {}
+
+    /**
+     * The card as it stands at this time.
+     *
+     * @param zone the farm's
+     * @param farm its name; may be blank
+     */
+    public static CalfCard of(CalfRecord calf, Herd herd, Instant now, Messages messages, ZoneId zone, String farm) {
+        Figures figures = Figures.written(messages, zone);
+        Identity identity = new Identity(calf, messages, figures);
+        List<DueItem> due = DueList.of(calf, now);
+        CautionPhrases cautions = new CautionPhrases(messages);
+        return new CalfCard(
+                identity.number(),
+                calf.id().value(),
+                identity.sex(),
+                identity.born(),
+                identity.dam(),
+                identity.birth(),
+                new TwinLine(messages, figures).of(calf, herd),
+                new Facts(calf, messages, figures).all(),
+                new FirstDayLine(calf, now, messages, figures).timeline(due),
+                new Tasks(now, messages, figures).of(due),
+                Caution.of(calf, herd).stream().map(cautions::caution).toList(),
+                messages.text(MessageKey.CARD_PRINTED, figures.dayAndClock(now)),
+                farm);
+    }
+}

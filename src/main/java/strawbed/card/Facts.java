@@ -1,0 +1,156 @@
+package strawbed.card;
+
+import static strawbed.text.MessageKey.*;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Feed;
+import strawbed.calf.Timed;
+import strawbed.care.AgeStart;
+import strawbed.care.BrixClass;
+import strawbed.care.ColostrumTiming;
+import strawbed.care.FirstDose;
+import strawbed.event.Event.CalfDied;
+import strawbed.event.Event.CalfWeighed;
+import strawbed.event.Event.ColostrumTestedByBrix;
+import strawbed.event.Event.EarTagFitted;
+import strawbed.event.Term;
+import strawbed.measure.Mass;
+import strawbed.measure.MassUnit;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
+import strawbed.report.Fact;
+import strawbed.text.Figures;
+import strawbed.text.MessageKey;
+import strawbed.text.Messages;
+
+/** What was measured, in the order in which a card is read. What is not on record is blank. */
+record Facts(CalfRecord calf, Messages messages, Figures figures) {
+    List<Fact> all() {
+        List<Fact> facts = new ArrayList<>();
+        calf.death().ifPresent(died -> facts.add(fact(CARD_DIED, died(died))));
+        facts.add(fact(CARD_FIRST_FEED, firstFeed()));
+        facts.add(fact(CARD_FED, fed()));
+        facts.add(fact(CARD_BRIX, calf.brix().map(this::brix).orElse("")));
+        facts.add(fact(CARD_WEIGHT, weight()));
+        facts.add(fact(CARD_TAG, tag(Term.TagScheme.FARM)));
+        String official = tag(Term.TagScheme.OFFICIAL);
+        if (!official.isEmpty()) {
+            facts.add(fact(CARD_OFFICIAL_TAG, official));
+        }
+        return facts;
+    }
+
+    private Fact fact(MessageKey label, String value) {
+        return new Fact(messages.text(label), value);
+    }
+
+    private String died(CalfDied died) {
+        return died.when() == Term.DeathTime.AT_BIRTH
+                ? messages.text(CARD_DIED_AT_BIRTH)
+                : figures.dayAndClock(died.at());
+    }
+
+    private String firstFeed() {
+        FirstDose dose = FirstDose.of(calf);
+        return calf.firstFeed()
+                .map(feed -> {
+                    String taken = figures.taken(List.of(feed));
+                    AgeStart start = dose.start();
+                    return start == null
+                            ? taken
+                            : dose.timeToFirstFeed()
+                                    .map(age -> messages.text(
+                                            CARD_FIRST_FEED_BAND,
+                                            taken,
+                                            age(start, age),
+                                            messages.word(ColostrumTiming.of(age))))
+                                    .orElse(taken);
+                })
+                .orElse("");
+    }
+
+    private String age(AgeStart start, Duration age) {
+        return messages.text(
+                switch (start.basis()) {
+                    case BORN -> CARD_AFTER_BIRTH;
+                    case BORN_IN_WINDOW -> CARD_ABOUT_AFTER_BIRTH;
+                    case FOUND -> CARD_AFTER_FOUND;
+                    case OPENED -> CARD_AFTER_OPENED;
+                },
+                figures.shortly(age));
+    }
+
+    private String fed() {
+        List<Feed> feeds =
+                calf.feeds().stream().filter(feed -> feed.litres().signum() > 0).toList();
+        if (feeds.isEmpty()) {
+            return calf.nursings().isEmpty() ? "" : messages.text(CARD_NURSED);
+        }
+        String total = inLitres(figures.taken(feeds), feeds);
+        String fed = feeds.size() == 1
+                ? messages.text(CARD_FED_ONCE, total)
+                : messages.text(CARD_FED_OFTEN, total, figures.number(BigDecimal.valueOf(feeds.size())));
+        return calf.nursings().isEmpty() ? fed : messages.text(CARD_AND_NURSED, fed);
+    }
+
+    /** The liters too, where another unit was spoken. */
+    private String inLitres(String total, List<Feed> feeds) {
+        BigDecimal litres = feeds.stream()
+                .map(Feed::litres)
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .setScale(1, RoundingMode.HALF_UP);
+        return feeds.stream().map(feed -> feed.volume().unit()).anyMatch(unit -> unit == VolumeUnit.LITRE)
+                ? total
+                : messages.text(
+                        CARD_IN_METRIC,
+                        total,
+                        messages.text(CARD_SHORT_LITRE, figures.number(new Volume(litres, VolumeUnit.LITRE).amount())));
+    }
+
+    private String brix(Timed<ColostrumTestedByBrix> tested) {
+        BigDecimal brix = tested.event().brix();
+        return messages.text(
+                switch (BrixClass.of(brix)) {
+                    case GOOD -> CARD_BRIX_GOOD;
+                    case MIDDLE -> CARD_BRIX_MIDDLE;
+                    case LOW -> CARD_BRIX_LOW;
+                },
+                figures.percent(brix));
+    }
+
+    private String weight() {
+        return calf.last(CalfWeighed.class)
+                .map(Timed::event)
+                .map(weighed -> {
+                    String weight = figures.mass(weighed.weight());
+                    String full = weighed.weight().unit() == MassUnit.KILOGRAM
+                            ? weight
+                            : messages.text(CARD_IN_METRIC, weight, kilograms(weighed.weight()));
+                    return Optional.ofNullable(weighed.method())
+                            .map(method -> messages.text(EVENT_AND, full, messages.word(method)))
+                            .orElse(full);
+                })
+                .orElse("");
+    }
+
+    private String kilograms(Mass mass) {
+        return messages.text(
+                CARD_SHORT_KILOGRAM, figures.number(mass.inKilograms().setScale(1, RoundingMode.HALF_UP)));
+    }
+
+    private String tag(Term.TagScheme scheme) {
+        return calf.tags().stream()
+                .map(Timed::event)
+                .filter(tag -> tag.scheme() == scheme)
+                .map(EarTagFitted::number)
+                .reduce((earlier, later) -> later)
+                .map(number -> scheme == Term.TagScheme.OFFICIAL ? figures.officialTag(number) : number)
+                .orElse("");
+    }
+}

@@ -1,0 +1,148 @@
+package strawbed.text;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.care.DueItem;
+import strawbed.care.DueState;
+
+/** What is due and how a calf is: words for the list, sentences for the voice. Immutable, safe for any thread. */
+public final class DuePhrases {
+    private final Wording written;
+    private final Figures figures;
+    private final Wording spoken;
+    private final Figures saidFigures;
+
+    /** @param zone the farm's */
+    public DuePhrases(Messages messages, ZoneId zone) {
+        this.written = new Written(messages);
+        this.figures = new Figures(written, zone);
+        this.spoken = new Spoken(messages);
+        this.saidFigures = new Figures(spoken, zone);
+    }
+
+    /** The task, such as "first colostrum". */
+    public String what(DueItem item) {
+        return written.word(item.kind());
+    }
+
+    /** The state in a word, such as "LATE". */
+    public String state(DueState state) {
+        return written.word(state);
+    }
+
+    /** "due 04:30, in 20 min", "LATE by 35 min, since 05:10". */
+    public String when(DueItem item, Instant now) {
+        String dueAt = figures.clockNear(now, item.dueAt());
+        Duration left = Duration.between(now, item.dueAt());
+        return switch (item.state()) {
+            case AHEAD -> ahead(item, now, dueAt, left);
+            case DUE -> due(dueAt, left);
+            case LATE -> written.text(MessageKey.DUE_LATE, figures.shortly(left.negated()), dueAt);
+            case MISSED -> written.text(MessageKey.DUE_MISSED, dueAt);
+            case DONE, NOT_NEEDED -> state(item.state());
+        };
+    }
+
+    /** What the herd's list comes to in one spoken sentence: its first open item, and how many more there are. */
+    public String due(List<DueItem> items, Herd herd, Instant now) {
+        List<DueItem> pressing =
+                items.stream().filter(item -> item.state().isPressing()).toList();
+        List<DueItem> ahead =
+                items.stream().filter(item -> item.state() == DueState.AHEAD).toList();
+        List<DueItem> open = pressing.isEmpty() ? ahead : pressing;
+        if (open.isEmpty()) {
+            return spoken.text(MessageKey.ANSWER_DUE_NOTHING);
+        }
+        DueItem first = open.get(0);
+        MessageKey key = switch (first.state()) {
+            case LATE -> MessageKey.ANSWER_DUE_LATE;
+            case AHEAD -> MessageKey.ANSWER_DUE_AHEAD;
+            case DUE, MISSED, DONE, NOT_NEEDED -> MessageKey.ANSWER_DUE_NEXT;
+        };
+        String answer = spoken.text(key, name(first, herd), spoken.word(first.kind()), saidWhen(first, now));
+        return open.size() == 1
+                ? answer
+                : spoken.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(saidFigures.number(open.size() - 1L)));
+    }
+
+    /** How a calf is in one spoken sentence: sex, birth, what it was fed, its navel, and what comes next. */
+    public String calf(CalfRecord calf, List<DueItem> items, Instant now) {
+        String name = capitalised(new CalfNames(spoken).of(calf));
+        String facts = String.join(", ", facts(calf, now));
+        return items.stream()
+                .filter(item -> item.calf().equals(calf.id()))
+                .filter(item -> item.state().isPressing() || item.state() == DueState.AHEAD)
+                .findFirst()
+                .map(next -> spoken.text(
+                        next.state() == DueState.LATE ? MessageKey.ANSWER_CALF_LATE : MessageKey.ANSWER_CALF_DUE,
+                        name,
+                        facts,
+                        spoken.word(next.kind()),
+                        saidWhen(next, now)))
+                .orElseGet(() -> spoken.text(MessageKey.ANSWER_CALF_IS, name, facts));
+    }
+
+    private List<String> facts(CalfRecord calf, Instant now) {
+        List<String> facts = new ArrayList<>();
+        calf.sex().map(spoken::word).ifPresent(facts::add);
+        calf.birth()
+                .map(birth -> spoken.text(
+                        calf.isBirthOnlyFound() ? MessageKey.EVENT_FOUND : MessageKey.EVENT_BORN,
+                        saidFigures.clockNear(now, birth.midpoint())))
+                .ifPresent(facts::add);
+        if (!calf.isAlive()) {
+            facts.add(spoken.text(MessageKey.ANSWER_CALF_DIED));
+            return facts;
+        }
+        if (calf.firstFeed().isPresent()) {
+            facts.add(spoken.text(MessageKey.ANSWER_CALF_FED, saidFigures.taken(calf.feeds())));
+        } else {
+            facts.add(
+                    spoken.text(calf.nursings().isEmpty() ? MessageKey.ANSWER_CALF_NOT_FED : MessageKey.EVENT_NURSED));
+        }
+        facts.add(
+                spoken.text(calf.dips().isEmpty() ? MessageKey.ANSWER_CALF_NOT_DIPPED : MessageKey.ANSWER_CALF_DIPPED));
+        return facts;
+    }
+
+    private String ahead(DueItem item, Instant now, String dueAt, Duration left) {
+        Instant from = item.from();
+        return from == null
+                ? due(dueAt, left)
+                : written.text(MessageKey.DUE_AHEAD, figures.clockNear(now, from), dueAt);
+    }
+
+    private String due(String dueAt, Duration left) {
+        if (left.toMinutes() == 0) {
+            return written.text(MessageKey.DUE_NOW, dueAt);
+        }
+        return left.isNegative()
+                ? written.text(MessageKey.DUE_OVER, dueAt, figures.shortly(left.negated()))
+                : written.text(MessageKey.DUE_IN, dueAt, figures.shortly(left));
+    }
+
+    private String saidWhen(DueItem item, Instant now) {
+        Instant from = item.from();
+        if (item.state() == DueState.AHEAD && from != null) {
+            return spoken.text(MessageKey.ANSWER_DUE_FROM, saidFigures.clockNear(now, from));
+        }
+        return spoken.text(
+                item.dueAt().isBefore(now) ? MessageKey.ANSWER_DUE_SINCE : MessageKey.ANSWER_DUE_BY,
+                saidFigures.clockNear(now, item.dueAt()));
+    }
+
+    private String name(DueItem item, Herd herd) {
+        return herd.calf(item.calf())
+                .map(calf -> new CalfNames(spoken).of(calf, herd))
+                .orElseGet(() -> spoken.text(MessageKey.CALF_WITHOUT_NUMBER));
+    }
+
+    private String capitalised(String words) {
+        return Sentences.capitalised(words, spoken.messages().locale());
+    }
+}

@@ -1,0 +1,198 @@
+package strawbed.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import strawbed.calf.Feed;
+import strawbed.measure.Mass;
+import strawbed.measure.Temperature;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
+
+/**
+ * How quantities, times and numbers of animals are written or said: quantities in the unit that was spoken, times on
+ * the farm's clock. Immutable, safe for any thread.
+ */
+public final class Figures {
+    private static final int TAG_DIGITS = 15;
+    private static final int GROUP = 3;
+
+    private final Wording wording;
+    private final ZoneId zone;
+
+    Figures(Wording wording, ZoneId zone) {
+        this.wording = wording;
+        this.zone = zone;
+    }
+
+    /** As they are written. */
+    public static Figures written(Messages messages, ZoneId zone) {
+        return new Figures(new Written(messages), zone);
+    }
+
+    public String number(BigDecimal number) {
+        return wording.number(number);
+    }
+
+    String number(long number) {
+        return number(BigDecimal.valueOf(number));
+    }
+
+    public String percent(BigDecimal percent) {
+        return wording.text(MessageKey.PERCENT, number(percent));
+    }
+
+    /** "3.5 quarts". */
+    public String volume(Volume volume) {
+        return counted(volume.unit(), volume.amount());
+    }
+
+    /** "88 pounds". */
+    public String mass(Mass mass) {
+        return counted(mass.unit(), mass.amount());
+    }
+
+    /** "101.5 °F". */
+    public String temperature(Temperature temperature) {
+        String number = number(temperature.amount());
+        return switch (temperature.unit()) {
+            case FAHRENHEIT -> wording.text(MessageKey.FAHRENHEIT, number);
+            case CELSIUS -> wording.text(MessageKey.CELSIUS, number);
+        };
+    }
+
+    /** What was taken in all these feeds: in the unit that was spoken where it is only one, else in liters to 0.1. */
+    public String taken(List<Feed> feeds) {
+        List<VolumeUnit> units = feeds.stream()
+                .flatMap(feed -> Stream.concat(Stream.of(feed.volume()), Stream.ofNullable(feed.left())))
+                .map(Volume::unit)
+                .distinct()
+                .toList();
+        BigDecimal litres = feeds.stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (units.size() == 1) {
+            BigDecimal one = new Volume(BigDecimal.ONE, units.get(0)).inLitres();
+            return volume(new Volume(litres.divide(one, 3, RoundingMode.HALF_UP), units.get(0)));
+        }
+        return volume(new Volume(litres.setScale(1, RoundingMode.HALF_UP), VolumeUnit.LITRE));
+    }
+
+    /** A number of an animal, digit by digit where it is said. */
+    public String animal(String number) {
+        return wording.digits(number);
+    }
+
+    /** An official number of 15 digits in groups of three, another one as it is. Source: ICAO Annex 10, digit by digit. */
+    public String officialTag(String number) {
+        if (number.length() != TAG_DIGITS) {
+            return wording.digits(number);
+        }
+        return wording.groups(IntStream.range(0, TAG_DIGITS / GROUP)
+                .mapToObj(group -> number.substring(group * GROUP, (group + 1) * GROUP))
+                .toList());
+    }
+
+    String place(String words) {
+        return wording.place(words);
+    }
+
+    /** "04:30". */
+    public String clock(Instant at) {
+        return wording.clock(local(at).toLocalTime());
+    }
+
+    /** "Tue 24 Nov". */
+    public String day(Instant at) {
+        return format(MessageKey.DAY_PATTERN, at);
+    }
+
+    /** "Tue 24 Nov 04:30". */
+    public String dayAndClock(Instant at) {
+        return wording.text(MessageKey.DAY_AND_TIME, day(at), clock(at));
+    }
+
+    /** The clock time; with the day where it is not the same as at the other instant. */
+    public String clockAsSeenFrom(Instant other, Instant at) {
+        return date(at).equals(date(other))
+                ? clock(at)
+                : wording.text(MessageKey.DAY_AND_TIME, format(MessageKey.WEEKDAY_PATTERN, at), clock(at));
+    }
+
+    /** "04:30", "yesterday 23:50", "tomorrow 05:00", or with the day. */
+    String clockNear(Instant now, Instant at) {
+        long days = date(at).toEpochDay() - date(now).toEpochDay();
+        if (days == 0) {
+            return clock(at);
+        }
+        if (days == -1) {
+            return wording.text(MessageKey.DAY_BEFORE, clock(at));
+        }
+        return days == 1 ? wording.text(MessageKey.DAY_AFTER, clock(at)) : dayAndClock(at);
+    }
+
+    /** "35 min", "2 h 5 min", "3 days"; whole minutes, the started one not counted. */
+    public String shortly(Duration duration) {
+        long minutes = duration.toMinutes();
+        if (minutes < 60) {
+            return wording.text(MessageKey.MINUTES_SHORT, number(minutes));
+        }
+        if (duration.toDays() >= 2) {
+            return wording.text(MessageKey.DAYS_SHORT, number(duration.toDays()));
+        }
+        String hours = number(duration.toHours());
+        return minutes % 60 == 0
+                ? wording.text(MessageKey.HOURS_SHORT, hours)
+                : wording.text(MessageKey.HOURS_AND_MINUTES_SHORT, hours, number(minutes % 60));
+    }
+
+    /** "10 minutes ago", "3 hours ago"; "just now" below one minute. */
+    String ago(Duration duration) {
+        return duration.toMinutes() < 1
+                ? wording.text(MessageKey.JUST_NOW)
+                : wording.text(MessageKey.AGO, inWords(duration));
+    }
+
+    private String inWords(Duration duration) {
+        if (duration.toDays() >= 2) {
+            return wording.text(MessageKey.DAY_MANY, number(duration.toDays()));
+        }
+        long hours = duration.toHours();
+        int rest = duration.toMinutesPart();
+        String minutes = plural(rest, MessageKey.MINUTE_ONE, MessageKey.MINUTE_MANY);
+        if (hours == 0) {
+            return minutes;
+        }
+        String inHours = plural(hours, MessageKey.HOUR_ONE, MessageKey.HOUR_MANY);
+        return rest == 0 ? inHours : wording.text(MessageKey.HOURS_AND_MINUTES, inHours, minutes);
+    }
+
+    private String plural(long count, MessageKey one, MessageKey many) {
+        return wording.text(count == 1 ? one : many, number(count));
+    }
+
+    private String counted(Enum<?> unit, BigDecimal amount) {
+        boolean one = amount.compareTo(BigDecimal.ONE) == 0;
+        return wording.at(MessageKey.dotted(unit.name() + (one ? "_one" : "_many")), number(amount));
+    }
+
+    private String format(MessageKey pattern, Instant at) {
+        return DateTimeFormatter.ofPattern(
+                        wording.text(pattern), wording.messages().locale())
+                .format(local(at));
+    }
+
+    private LocalDate date(Instant at) {
+        return local(at).toLocalDate();
+    }
+
+    private ZonedDateTime local(Instant at) {
+        return at.atZone(zone);
+    }
+}

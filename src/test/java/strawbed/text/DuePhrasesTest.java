@@ -1,0 +1,135 @@
+package strawbed.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Told;
+import strawbed.care.DueItem;
+import strawbed.care.DueKind;
+import strawbed.care.DueList;
+import strawbed.care.DueState;
+import strawbed.event.Event;
+import strawbed.event.Term;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
+
+/** What is due, on the list and by voice. The wording is our own; the farm's clock is that of {@link Told}. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class DuePhrasesTest {
+    private static final Messages MESSAGES = new Messages(Locale.US);
+    private static final DuePhrases PHRASES = new DuePhrases(MESSAGES, ZoneOffset.UTC);
+
+    @Test
+    void a_due_item_tells_its_time_and_how_long_there_is() {
+        assertThat(when(DueState.DUE, null, "04:30", "04:10")).isEqualTo("due 04:30, in 20 min");
+        assertThat(when(DueState.DUE, null, "04:30", "04:30")).isEqualTo("due now, 04:30");
+        assertThat(when(DueState.DUE, null, "04:30", "04:50")).isEqualTo("due 04:30, 20 min over");
+        assertThat(when(DueState.DUE, null, "24:30", "23:00")).isEqualTo("due tomorrow 00:30, in 1 h 30 min");
+    }
+
+    @Test
+    void a_late_item_is_loud() {
+        assertThat(when(DueState.LATE, null, "05:10", "05:45")).isEqualTo("LATE by 35 min, since 05:10");
+        assertThat(when(DueState.MISSED, null, "05:10", "30:00")).isEqualTo("MISSED, was due yesterday 05:10");
+    }
+
+    @Test
+    void an_item_ahead_tells_when_it_begins() {
+        assertThat(when(DueState.AHEAD, "09:40", "15:40", "05:00")).isEqualTo("from 09:40 to 15:40");
+    }
+
+    @Test
+    void settled_items_say_so() {
+        assertThat(when(DueState.DONE, null, "05:10", "05:45")).isEqualTo("done");
+        assertThat(when(DueState.NOT_NEEDED, null, "05:10", "05:45")).isEqualTo("not needed");
+    }
+
+    @Test
+    void the_voice_names_the_first_item_and_counts_the_others() {
+        Told told = new Told().open("A", "03:30", "417", null);
+        List<DueItem> items = List.of(
+                item(DueKind.FIRST_COLOSTRUM, DueState.DUE, null, "05:30"),
+                item(DueKind.NAVEL_DIP, DueState.DUE, null, "05:40"),
+                item(DueKind.TAG, DueState.DUE, null, "06:00"),
+                item(DueKind.REPEAT_DIP, DueState.AHEAD, "15:30", "27:30"));
+        assertThat(PHRASES.due(items, told.herd(), Told.time("05:00")))
+                .isEqualTo("Due next: calf four one seven, first colostrum, by five thirty. Two more.");
+        assertThat(PHRASES.due(items.subList(3, 4), told.herd(), Told.time("05:00")))
+                .isEqualTo("Nothing is due now. Next: calf four one seven, dip navel again, from fifteen thirty.");
+        assertThat(PHRASES.due(List.of(), told.herd(), Told.time("05:00"))).isEqualTo("Nothing is due.");
+    }
+
+    @Test
+    void the_voice_says_late_first() {
+        Told told = new Told().open("A", "03:30", null, "212").open("B", "03:40", null, "212");
+        List<DueItem> items = List.of(item(DueKind.NAVEL_DIP, DueState.LATE, null, "04:00"));
+        assertThat(PHRASES.due(items, told.herd(), Told.time("05:00")))
+                .isEqualTo("Late: first calf of cow two one two, dip navel, since four o'clock.");
+    }
+
+    @Test
+    void how_a_calf_is_fits_one_sentence() {
+        Told told = new Told()
+                .open("A", "03:30", "417", "212")
+                .a("03:30", new Event.CalfBorn(Told.at("03:30")), new Event.SexNoted(Term.Sex.FEMALE))
+                .a("03:40", new Event.BreathingNoted(Term.Breathing.WELL), new Event.NavelDipped(null, null))
+                .a("03:50", new Event.MilestoneReached(Term.Milestone.STANDING), new Event.CalfDried(null))
+                .a(
+                        "04:00",
+                        new Event.ColostrumFed(new Volume(new BigDecimal(3), VolumeUnit.QUART), null, null),
+                        new Event.EarTagFitted("417", Term.TagScheme.FARM));
+        CalfRecord calf = told.record();
+        Instant now = Told.time("05:00");
+        assertThat(PHRASES.calf(calf, DueList.of(calf, now), now))
+                .isEqualTo("Calf four one seven: heifer, born three thirty, fed three quarts, navel dipped;"
+                        + " next weigh, by tomorrow three thirty.");
+    }
+
+    @Test
+    void a_dead_calf_is_only_said_to_have_died() {
+        CalfRecord calf = new Told()
+                .open("A", "03:30", "417", null)
+                .a("04:00", new Event.CalfDied(Told.time("04:00"), Term.DeathTime.LATER))
+                .record();
+        Instant now = Told.time("05:00");
+        assertThat(PHRASES.calf(calf, DueList.of(calf, now), now)).isEqualTo("Calf four one seven: died.");
+    }
+
+    @Test
+    void calves_without_a_number_go_by_their_dam() {
+        Told told = new Told()
+                .open("A", "03:30", null, "417")
+                .open("B", "03:40", null, "417")
+                .open("C", "03:50", null, "500")
+                .open("D", "03:55", null, null);
+        CalfNames names = new CalfNames(MESSAGES);
+        assertThat(names.of(told.record("A"), told.herd())).isEqualTo("first calf of cow 417");
+        assertThat(names.of(told.record("B"), told.herd())).isEqualTo("second calf of cow 417");
+        assertThat(names.of(told.record("C"), told.herd())).isEqualTo("calf of cow 500");
+        assertThat(names.of(told.record("D"), told.herd())).isEqualTo("calf without a number");
+    }
+
+    private static String when(DueState state, @Nullable String from, String dueAt, String now) {
+        return PHRASES.when(item(DueKind.FIRST_COLOSTRUM, state, from, dueAt), Told.time(now));
+    }
+
+    private static DueItem item(DueKind kind, DueState state, @Nullable String from, String dueAt) {
+        return new DueItem(
+                Told.calf("A"),
+                kind,
+                from == null ? null : Told.time(from),
+                Told.time(dueAt),
+                null,
+                state,
+                kind.rule());
+    }
+}
