@@ -33,12 +33,19 @@ final class Ears implements AutoCloseable {
     private SpeechRecognizer recognizer;
     private Interpreter interpreter;
     private Listening listening;
+    private final String grammarVersion;
 
-    private Ears(SpeechModel model, SpeechRecognizer recognizer, Interpreter interpreter, Listening listening) {
+    private Ears(
+            SpeechModel model,
+            SpeechRecognizer recognizer,
+            Interpreter interpreter,
+            Listening listening,
+            String grammarVersion) {
         this.model = model;
         this.recognizer = recognizer;
         this.interpreter = interpreter;
         this.listening = listening;
+        this.grammarVersion = grammarVersion;
     }
 
     /** Ears for the farm's grammar with these open calves. */
@@ -49,7 +56,8 @@ final class Ears implements AutoCloseable {
                 model,
                 recognizer(model, farm.vocabulary()),
                 new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
-                new Listening(Set.copyOf(openCalves), false));
+                new Listening(Set.copyOf(openCalves), false),
+                GrammarVersion.of(farm.grammar(), settings.grammar()));
     }
 
     /** Ears for any other grammar. */
@@ -59,7 +67,8 @@ final class Ears implements AutoCloseable {
                 model,
                 recognizer(model, FarmGrammar.phrases(grammar, own)),
                 new PhraseInterpreter(grammar),
-                new Listening(Set.of(), false));
+                new Listening(Set.of(), false),
+                "other");
     }
 
     /** A new hearing, for a source whose first sample was at this instant. */
@@ -85,6 +94,11 @@ final class Ears implements AutoCloseable {
     void named(Hearing hearing, boolean sameCalf) {
         listening = new Listening(listening.openCalves(), sameCalf);
         hearing.use(listening);
+    }
+
+    /** Which state of the grammar's files is in use, for the record. */
+    String grammarVersion() {
+        return grammarVersion;
     }
 
     SpeechModel model() {

@@ -30,4 +30,9 @@ final class RecordReading {
     static List<String> openCalves(Settings settings) {
         return List.copyOf(herd(settings).openNumbers());
     }
+
+    /** The numbers of the open calves of a record that is open already. */
+    static List<String> openCalves(EventJournal journal) {
+        return List.copyOf(Herd.of(journal.all()).openNumbers());
+    }
 }

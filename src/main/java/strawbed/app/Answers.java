@@ -1,0 +1,112 @@
+package strawbed.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.card.CardContents;
+import strawbed.care.DueItem;
+import strawbed.care.DueList;
+import strawbed.dialog.Prompt;
+import strawbed.event.CalfId;
+import strawbed.report.CalfCard;
+import strawbed.report.pdf.CardPaper;
+import strawbed.report.pdf.PdfCardWriter;
+import strawbed.text.CalfNames;
+import strawbed.text.DuePhrases;
+import strawbed.text.Messages;
+import strawbed.text.Prompts;
+
+/** Turns prompts into sentences, and writes cards. */
+final class Answers {
+    private final Messages messages;
+    private final Settings settings;
+    private final Prompts prompts;
+    private final DuePhrases duePhrases;
+    private final CalfNames names;
+
+    Answers(Messages messages, Settings settings) {
+        this.messages = messages;
+        this.settings = settings;
+        this.prompts = new Prompts(messages, settings.zone(), settings.clock());
+        this.duePhrases = new DuePhrases(messages, settings.zone());
+        this.names = new CalfNames(messages);
+    }
+
+    /** The sentence to show. */
+    String shown(Prompt prompt, Herd herd) {
+        return told(prompt, herd, prompts.shown(prompt));
+    }
+
+    /** The sentence to speak. */
+    String spoken(Prompt prompt, Herd herd) {
+        return told(prompt, herd, prompts.spoken(prompt));
+    }
+
+    private String told(Prompt prompt, Herd herd, String otherwise) {
+        Instant now = settings.clock().instant();
+        if (prompt instanceof Prompt.TellDue) {
+            return duePhrases.due(DueList.open(herd, now), herd, now);
+        }
+        if (prompt instanceof Prompt.TellCalf asked) {
+            CalfRecord calf = calf(asked.calf(), herd);
+            return duePhrases.calf(calf, DueList.of(calf, now), now);
+        }
+        if (prompt instanceof Prompt.PrintCard wanted) {
+            CalfRecord calf = calf(wanted.calf(), herd);
+            return "Card written: "
+                    + writeCard(calf, herd, settings.data().resolve("cards"), CardPaper.FOUR_BY_SIX_INCH);
+        }
+        return otherwise;
+    }
+
+    /** Writes the card of a calf into a folder, under a clear name. */
+    Path writeCard(CalfRecord calf, Herd herd, Path folder, CardPaper paper) {
+        String name = names.of(calf, herd).replace(' ', '-');
+        String size = paper == CardPaper.A6 ? "-A6" : "";
+        return writeCardTo(calf, herd, folder.resolve("card-" + name + size + ".pdf"), paper);
+    }
+
+    /** Writes the card of a calf to a file. */
+    Path writeCardTo(CalfRecord calf, Herd herd, Path file, CardPaper paper) {
+        Instant now = settings.clock().instant();
+        CalfCard card = CardContents.of(calf, herd, now, messages, settings.zone(), "");
+        try {
+            Path parent = file.toAbsolutePath().getParent();
+            if (parent != null) {
+                Files.createDirectories(parent);
+            }
+            Files.write(file, new PdfCardWriter().write(card, paper, now));
+        } catch (IOException e) {
+            throw new BadInputException(
+                    "The card cannot be written to " + file
+                            + ". Check that the folder can be written to and that the disk has room, or give another file with -o.");
+        }
+        return file;
+    }
+
+    /** The due list as lines: what, for which calf, when. */
+    List<String> due(Herd herd, Instant now) {
+        return DueList.open(herd, now).stream()
+                .filter(item -> item.state().isOpen())
+                .map(item -> line(item, herd, now))
+                .toList();
+    }
+
+    private String line(DueItem item, Herd herd, Instant now) {
+        return String.format(
+                Locale.ROOT,
+                "  %-22s %-28s %s",
+                names.of(calf(item.calf(), herd), herd),
+                duePhrases.what(item),
+                duePhrases.when(item, now));
+    }
+
+    private static CalfRecord calf(CalfId id, Herd herd) {
+        return herd.calf(id).orElseThrow(() -> new AssertionError("no calf " + id + " in the herd"));
+    }
+}

@@ -1,0 +1,133 @@
+package strawbed.app;
+
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import strawbed.audio.Sound;
+import strawbed.calf.Herd;
+import strawbed.dialog.Prompt;
+import strawbed.event.TimeOrderedIds;
+import strawbed.hearing.Heard;
+import strawbed.hearing.Hearing;
+import strawbed.journal.EventJournal;
+import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.statement.Control;
+import strawbed.text.Messages;
+
+/**
+ * Ears, record and screen lines wired together: the object graph of {@code demo} and {@code listen}. Owned by one
+ * thread; closing it puts a pending statement among the open ones.
+ */
+final class Stage implements AutoCloseable {
+    private final Settings settings;
+    private final EventJournal journal;
+    private final Ears ears;
+    private final Recorder recorder;
+    private final Hearing hearing;
+    private final Answers answers;
+
+    private Stage(
+            Settings settings, EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers) {
+        this.settings = settings;
+        this.journal = journal;
+        this.ears = ears;
+        this.recorder = recorder;
+        this.hearing = hearing;
+        this.answers = answers;
+    }
+
+    /**
+     * Opens the record and loads the ears.
+     *
+     * @param origin the instant of the source's first sample
+     */
+    static Stage open(Settings settings, Instant origin) {
+        TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
+        EventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
+        try {
+            List<String> open = RecordReading.openCalves(journal);
+            Ears ears = Ears.forCalves(settings, open);
+            Recorder recorder = new Recorder(
+                    journal,
+                    new SoundFolder(settings.data(), ids),
+                    settings.clock(),
+                    ids,
+                    ears.grammarVersion(),
+                    ears.model().name());
+            Answers answers = new Answers(new Messages(Locale.US), settings);
+            return new Stage(settings, journal, ears, recorder, ears.hearing(settings, origin), answers);
+        } catch (RuntimeException failure) {
+            journal.close();
+            throw failure;
+        }
+    }
+
+    /** Takes a block of sound; gives the prompts when an utterance ended with it. */
+    Optional<Answer> accept(Sound block) {
+        return hearing.accept(block).map(this::answer);
+    }
+
+    /** Takes the end of the source. */
+    Optional<Answer> finish() {
+        return hearing.finish().map(this::answer);
+    }
+
+    /** What was heard and what to say about it. */
+    record Answer(Heard heard, List<Prompt> prompts) {}
+
+    private Answer answer(Heard heard) {
+        List<Prompt> prompts = recorder.heard(heard);
+        catchUp();
+        return new Answer(heard, prompts);
+    }
+
+    /** A key or button. */
+    List<Prompt> pressed(Control control) {
+        List<Prompt> prompts = recorder.pressed(control);
+        catchUp();
+        return prompts;
+    }
+
+    /** The end: a pending statement goes to the open ones. */
+    List<Prompt> stop() {
+        return recorder.stop();
+    }
+
+    /** Time passed. */
+    List<Prompt> tick() {
+        return recorder.tick();
+    }
+
+    /** What was answered is closed, and a changed list of calves is listened for. */
+    private void catchUp() {
+        if (!recorder.isPending()) {
+            hearing.settle();
+        }
+        ears.listenFor(settings, recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
+    }
+
+    /** The calves of the record now. */
+    Herd herd() {
+        return recorder.herd();
+    }
+
+    Answers answers() {
+        return answers;
+    }
+
+    boolean isSpeaking() {
+        return hearing.isSpeaking();
+    }
+
+    @Override
+    public void close() {
+        try {
+            recorder.stop();
+        } finally {
+            ears.close();
+            journal.close();
+        }
+    }
+}
