@@ -31,6 +31,7 @@ public enum MessageKey {
     PER_MINUTE,
     CLOCK_PATTERN,
     DAY_PATTERN,
+    DATE_PATTERN,
     WEEKDAY_PATTERN,
     DAY_AND_TIME,
     DAY_BEFORE,
@@ -196,7 +197,6 @@ public enum MessageKey {
     CARD_SEX_MALE,
     CARD_SEX_UNKNOWN,
     CARD_BETWEEN,
-    CARD_BETWEEN_DAYS,
     CARD_FOUND,
     CARD_BORN_AND_FOUND,
     CARD_DAM_PARITY,
@@ -217,7 +217,6 @@ public enum MessageKey {
     CARD_BRIX_MIDDLE,
     CARD_BRIX_LOW,
     CARD_FED,
-    CARD_FED_ONCE,
     CARD_FED_OFTEN,
     CARD_NURSED,
     CARD_AND_NURSED,
@@ -228,14 +227,13 @@ public enum MessageKey {
     CARD_AFTER_FOUND,
     CARD_AFTER_OPENED,
     CARD_NURSED_MARK,
-    CARD_IN_METRIC,
     CARD_BY,
+    CARD_NOW,
     CARD_FROM_TO,
     CARD_PRINTED,
     CARD_SHORT_QUART,
     CARD_SHORT_PINT,
-    CARD_SHORT_LITRE,
-    CARD_SHORT_KILOGRAM;
+    CARD_SHORT_LITRE;
 
     /** The key as it stands in the bundle. */
     String inBundle() {
