@@ -24,6 +24,7 @@ import strawbed.measure.VolumeUnit;
 public final class Figures {
     private static final int TAG_DIGITS = 15;
     private static final int GROUP = 3;
+    private static final Duration CLEAR = Duration.ofHours(12);
 
     private final Wording wording;
     private final ZoneId zone;
@@ -130,10 +131,10 @@ public final class Figures {
                 : wording.text(MessageKey.DAY_AND_TIME, format(MessageKey.WEEKDAY_PATTERN, at), clock(at));
     }
 
-    /** "04:30", "yesterday 23:50", "tomorrow 05:00", or with the day. */
+    /** "04:30" within twelve hours, where the clock alone is clear; else "yesterday 16:30", or with the day. */
     String clockNear(Instant now, Instant at) {
         long days = localDate(at).toEpochDay() - localDate(now).toEpochDay();
-        if (days == 0) {
+        if (days == 0 || Duration.between(now, at).abs().compareTo(CLEAR) <= 0) {
             return clock(at);
         }
         if (days == -1) {
