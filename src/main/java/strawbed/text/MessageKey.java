@@ -136,7 +136,6 @@ public enum MessageKey {
     AT_THE_END,
     TIME_SAID,
     CONFIRM,
-    CONFIRM_TEACH,
     DOUBT_NOT_LISTED,
     DOUBT_OPEN_NEW,
     DOUBT_OPEN_NEW_WITHOUT_FACTS,
