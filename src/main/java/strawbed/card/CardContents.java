@@ -10,6 +10,7 @@ import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.report.CalfCard;
 import strawbed.text.CautionPhrases;
+import strawbed.text.DuePhrases;
 import strawbed.text.Figures;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
@@ -39,8 +40,8 @@ public final class CardContents {
                 new TwinLine(messages, figures).of(calf, herd),
                 new Facts(calf, messages, figures).all(),
                 new FirstDayLine(calf, now, messages, figures).timeline(due),
-                new Tasks(now, messages, figures).of(due),
-                Caution.of(calf, herd).stream().map(cautions::caution).toList(),
+                new Tasks(now, messages, figures, new DuePhrases(messages, zone)).of(due),
+                Caution.of(calf, herd).stream().map(cautions::brief).toList(),
                 messages.text(MessageKey.CARD_PRINTED, figures.dayAndClock(now)),
                 farm);
     }

@@ -3,7 +3,6 @@ package strawbed.card;
 import static strawbed.text.MessageKey.*;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,10 +19,6 @@ import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.EarTagFitted;
 import strawbed.event.Term;
-import strawbed.measure.Mass;
-import strawbed.measure.MassUnit;
-import strawbed.measure.Volume;
-import strawbed.measure.VolumeUnit;
 import strawbed.report.Fact;
 import strawbed.text.Figures;
 import strawbed.text.MessageKey;
@@ -92,25 +87,11 @@ record Facts(CalfRecord calf, Messages messages, Figures figures) {
         if (feeds.isEmpty()) {
             return calf.nursings().isEmpty() ? "" : messages.text(CARD_NURSED);
         }
-        String total = inLitres(figures.taken(feeds), feeds);
+        String total = figures.taken(feeds);
         String fed = feeds.size() == 1
-                ? messages.text(CARD_FED_ONCE, total)
+                ? total
                 : messages.text(CARD_FED_OFTEN, total, figures.number(BigDecimal.valueOf(feeds.size())));
         return calf.nursings().isEmpty() ? fed : messages.text(CARD_AND_NURSED, fed);
-    }
-
-    /** The liters too, where another unit was spoken. */
-    private String inLitres(String total, List<Feed> feeds) {
-        BigDecimal litres = feeds.stream()
-                .map(Feed::litres)
-                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .setScale(1, RoundingMode.HALF_UP);
-        return feeds.stream().map(feed -> feed.volume().unit()).anyMatch(unit -> unit == VolumeUnit.LITRE)
-                ? total
-                : messages.text(
-                        CARD_IN_METRIC,
-                        total,
-                        messages.text(CARD_SHORT_LITRE, figures.number(new Volume(litres, VolumeUnit.LITRE).amount())));
     }
 
     private String brix(Timed<ColostrumTestedByBrix> tested) {
@@ -121,7 +102,7 @@ record Facts(CalfRecord calf, Messages messages, Figures figures) {
                     case MIDDLE -> CARD_BRIX_MIDDLE;
                     case LOW -> CARD_BRIX_LOW;
                 },
-                figures.percent(brix));
+                figures.number(brix));
     }
 
     private String weight() {
@@ -129,19 +110,11 @@ record Facts(CalfRecord calf, Messages messages, Figures figures) {
                 .map(Timed::event)
                 .map(weighed -> {
                     String weight = figures.mass(weighed.weight());
-                    String full = weighed.weight().unit() == MassUnit.KILOGRAM
-                            ? weight
-                            : messages.text(CARD_IN_METRIC, weight, kilograms(weighed.weight()));
                     return Optional.ofNullable(weighed.method())
-                            .map(method -> messages.text(EVENT_AND, full, messages.word(method)))
-                            .orElse(full);
+                            .map(method -> messages.text(EVENT_AND, weight, messages.word(method)))
+                            .orElse(weight);
                 })
                 .orElse("");
-    }
-
-    private String kilograms(Mass mass) {
-        return messages.text(
-                CARD_SHORT_KILOGRAM, figures.number(mass.inKilograms().setScale(1, RoundingMode.HALF_UP)));
     }
 
     private String tag(Term.TagScheme scheme) {

@@ -62,13 +62,11 @@ record Identity(CalfRecord calf, Messages messages, Figures figures) {
 
     private String when(When when) {
         if (when instanceof When.Between window) {
-            String day = figures.day(window.earliest());
-            return day.equals(figures.day(window.latest()))
-                    ? messages.text(CARD_BETWEEN, day, figures.clock(window.earliest()), figures.clock(window.latest()))
-                    : messages.text(
-                            CARD_BETWEEN_DAYS,
-                            figures.dayAndClock(window.earliest()),
-                            figures.dayAndClock(window.latest()));
+            return messages.text(
+                    CARD_BETWEEN,
+                    figures.day(window.earliest()),
+                    figures.clock(window.earliest()),
+                    clock(window.earliest(), window.latest()));
         }
         return figures.dayAndClock(when.midpoint());
     }

@@ -23,6 +23,11 @@ public final class CautionPhrases {
         return wording.at(Messages.key(caution) + ".title");
     }
 
+    /** One short line for paper. */
+    public String brief(Caution caution) {
+        return wording.at(Messages.key(caution) + ".brief");
+    }
+
     /** The title and what to do, in full sentences. */
     public String caution(Caution caution) {
         return wording.text(MessageKey.CAUTION, title(caution), wording.word(caution));

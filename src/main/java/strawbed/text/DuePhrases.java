@@ -30,6 +30,11 @@ public final class DuePhrases {
         return written.word(item.kind());
     }
 
+    /** The task in two or three words, for paper. */
+    public String brief(DueItem item) {
+        return written.at(Messages.key(item.kind()) + ".brief");
+    }
+
     /** The state in a word, such as "LATE". */
     public String state(DueState state) {
         return written.word(state);

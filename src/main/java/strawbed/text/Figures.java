@@ -24,6 +24,7 @@ import strawbed.measure.VolumeUnit;
 public final class Figures {
     private static final int TAG_DIGITS = 15;
     private static final int GROUP = 3;
+    private static final Duration CLEAR = Duration.ofHours(12);
 
     private final Wording wording;
     private final ZoneId zone;
@@ -113,6 +114,11 @@ public final class Figures {
         return format(MessageKey.DAY_PATTERN, at);
     }
 
+    /** "24 Nov". */
+    public String date(Instant at) {
+        return format(MessageKey.DATE_PATTERN, at);
+    }
+
     /** "Tue 24 Nov 04:30". */
     public String dayAndClock(Instant at) {
         return wording.text(MessageKey.DAY_AND_TIME, day(at), clock(at));
@@ -120,15 +126,15 @@ public final class Figures {
 
     /** The clock time; with the day where it is not the same as at the other instant. */
     public String clockAsSeenFrom(Instant other, Instant at) {
-        return date(at).equals(date(other))
+        return localDate(at).equals(localDate(other))
                 ? clock(at)
                 : wording.text(MessageKey.DAY_AND_TIME, format(MessageKey.WEEKDAY_PATTERN, at), clock(at));
     }
 
-    /** "04:30", "yesterday 23:50", "tomorrow 05:00", or with the day. */
+    /** "04:30" within twelve hours, where the clock alone is clear; else "yesterday 16:30", or with the day. */
     String clockNear(Instant now, Instant at) {
-        long days = date(at).toEpochDay() - date(now).toEpochDay();
-        if (days == 0) {
+        long days = localDate(at).toEpochDay() - localDate(now).toEpochDay();
+        if (days == 0 || Duration.between(now, at).abs().compareTo(CLEAR) <= 0) {
             return clock(at);
         }
         if (days == -1) {
@@ -188,7 +194,7 @@ public final class Figures {
                 .format(local(at));
     }
 
-    private LocalDate date(Instant at) {
+    private LocalDate localDate(Instant at) {
         return local(at).toLocalDate();
     }
 

@@ -37,7 +37,7 @@ final class PendingPhrases {
             sentences.add(missing(pending, now));
         } else {
             sentences.add(ambiguous(pending, now));
-            sentences.add(wording.text(wording instanceof Written ? CONFIRM_TEACH : CONFIRM));
+            sentences.add(wording.text(CONFIRM));
         }
         return String.join(" ", sentences);
     }

@@ -14,6 +14,7 @@ record Spoken(Messages messages) implements Wording {
     private static final Pattern NUMBER = Pattern.compile("[0-9]+");
     private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
     private static final int HUNDRED = 100;
+    private static final int NOON = 12;
 
     @Override
     public String key(String key) {
@@ -56,8 +57,11 @@ record Spoken(Messages messages) implements Wording {
     @Override
     public String clock(LocalTime time) {
         String hour = below1000(time.getHour());
+        if (time.getHour() == 0 && time.getMinute() == 0) {
+            return text(MessageKey.CLOCK_MIDNIGHT);
+        }
         if (time.getMinute() == 0) {
-            return text(MessageKey.CLOCK_HOUR, hour);
+            return text(time.getHour() > NOON ? MessageKey.CLOCK_LATE_HOUR : MessageKey.CLOCK_HOUR, hour);
         }
         String minute = below1000(time.getMinute());
         return text(

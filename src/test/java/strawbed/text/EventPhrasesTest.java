@@ -81,6 +81,11 @@ class EventPhrasesTest {
                         new Event.CalfFound(new When.At(Instant.parse("2026-11-24T22:30:00Z"))),
                         "found 16:30",
                         "found sixteen thirty"),
+                row(
+                        new Event.CalfFound(new When.Between(
+                                Instant.parse("2026-11-24T05:00:00Z"), Instant.parse("2026-11-24T06:00:00Z"))),
+                        "found between 23:00 and 00:00",
+                        "found between twenty three hundred and midnight"),
                 row(new Event.CalvingEaseNoted(Term.CalvingEase.UNASSISTED, null), "unassisted"),
                 row(new Event.CalvingEaseNoted(Term.CalvingEase.C_SECTION, null), "C-section", "C section"),
                 row(Told.score(3), "calving ease score 3", "calving ease score three"),

@@ -42,7 +42,10 @@ class MessagesTest {
         Set<String> known = Stream.of(
                         Arrays.stream(MessageKey.values()).map(MessageKey::inBundle),
                         listed().map(Messages::key),
-                        Arrays.stream(Caution.values()).map(caution -> Messages.key(caution) + ".title"))
+                        Arrays.stream(Caution.values())
+                                .flatMap(caution ->
+                                        Stream.of(Messages.key(caution) + ".title", Messages.key(caution) + ".brief")),
+                        Arrays.stream(DueKind.values()).map(kind -> Messages.key(kind) + ".brief"))
                 .flatMap(keys -> keys)
                 .collect(Collectors.toSet());
         assertThat(IN_BUNDLE)
