@@ -3,11 +3,12 @@ package strawbed.app;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
-import strawbed.grammar.GrammarSource;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Hearing;
+import strawbed.hearing.Phrasebook;
 import strawbed.speech.SpeechModel;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
@@ -30,6 +31,7 @@ final class Ears implements AutoCloseable {
     private static final double DOUBT_MARGIN = 0.5;
 
     private final SpeechModel model;
+    private final @Nullable Phrasebook phrasebook;
     private SpeechRecognizer recognizer;
     private Interpreter interpreter;
     private Listening listening;
@@ -37,11 +39,13 @@ final class Ears implements AutoCloseable {
 
     private Ears(
             SpeechModel model,
+            @Nullable Phrasebook phrasebook,
             SpeechRecognizer recognizer,
             Interpreter interpreter,
             Listening listening,
             String grammarVersion) {
         this.model = model;
+        this.phrasebook = phrasebook;
         this.recognizer = recognizer;
         this.interpreter = interpreter;
         this.listening = listening;
@@ -51,9 +55,11 @@ final class Ears implements AutoCloseable {
     /** Ears for the farm's grammar with these open calves. */
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
         SpeechModel model = load(settings);
-        FarmGrammar farm = FarmGrammar.read(settings.grammar(), openCalves);
+        Phrasebook phrasebook = Phrasebook.read(settings.grammar());
+        FarmGrammar farm = phrasebook.with(openCalves);
         return new Ears(
                 model,
+                phrasebook,
                 recognizer(model, farm.vocabulary()),
                 new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
                 new Listening(Set.copyOf(openCalves), false),
@@ -61,11 +67,12 @@ final class Ears implements AutoCloseable {
     }
 
     /** Ears for any other grammar. */
-    static Ears forPhrases(Settings settings, Grammar grammar, GrammarSource own) {
+    static Ears forPhrases(Settings settings, Grammar grammar) {
         SpeechModel model = load(settings);
         return new Ears(
                 model,
-                recognizer(model, FarmGrammar.phrases(grammar, own)),
+                null,
+                recognizer(model, FarmGrammar.phrases(grammar)),
                 new PhraseInterpreter(grammar),
                 new Listening(Set.of(), false),
                 "other");
@@ -77,9 +84,9 @@ final class Ears implements AutoCloseable {
     }
 
     /** Changes the list of open calves, for the hearing that goes on. */
-    void listenFor(Settings settings, Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
-        if (!listening.openCalves().equals(Set.copyOf(openCalves))) {
-            FarmGrammar farm = FarmGrammar.read(settings.grammar(), openCalves);
+    void listenFor(Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
+        if (phrasebook != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
+            FarmGrammar farm = phrasebook.with(openCalves);
             SpeechRecognizer before = recognizer;
             recognizer = recognizer(model, farm.vocabulary());
             interpreter = new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN);

@@ -77,7 +77,7 @@ final class HearCommand implements Callable<Integer> {
         GrammarSource source =
                 GrammarSource.directory(Optional.ofNullable(file.getParent()).orElseThrow());
         return Ears.forPhrases(
-                settings, GrammarReader.read(source, file.getFileName().toString()), settings.grammar());
+                settings, GrammarReader.read(source, file.getFileName().toString()));
     }
 
     private static List<String> numbers(List<String> given) {

@@ -21,16 +21,13 @@ import strawbed.text.Messages;
  * thread; closing it puts a pending statement among the open ones.
  */
 final class Stage implements AutoCloseable {
-    private final Settings settings;
     private final EventJournal journal;
     private final Ears ears;
     private final Recorder recorder;
     private final Hearing hearing;
     private final Answers answers;
 
-    private Stage(
-            Settings settings, EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers) {
-        this.settings = settings;
+    private Stage(EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers) {
         this.journal = journal;
         this.ears = ears;
         this.recorder = recorder;
@@ -57,7 +54,7 @@ final class Stage implements AutoCloseable {
                     ears.grammarVersion(),
                     ears.model().name());
             Answers answers = new Answers(new Messages(Locale.US), settings);
-            return new Stage(settings, journal, ears, recorder, ears.hearing(settings, origin), answers);
+            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers);
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -105,7 +102,7 @@ final class Stage implements AutoCloseable {
         if (!recorder.isPending()) {
             hearing.settle();
         }
-        ears.listenFor(settings, recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
+        ears.listenFor(recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
     }
 
     /** The calves of the record now. */

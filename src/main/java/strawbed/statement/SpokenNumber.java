@@ -17,7 +17,7 @@ final class SpokenNumber {
     private static final Set<String> WORDS =
             Set.of("digit", "zero", "teen", "tens", "hundred", "thousand", "small_hundreds_in_full");
     private static final Set<String> PAIRED = Set.of("in_pairs", "small_pairs");
-    private static final Set<String> SPELT = Set.of("digit_by_digit", "three_digits", "fifteen_digits");
+    private static final Set<String> SPELT = Set.of("digit_by_digit", "three_digits", "official_digits");
 
     private SpokenNumber() {}
 

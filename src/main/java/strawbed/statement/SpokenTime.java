@@ -39,7 +39,8 @@ final class SpokenTime {
     static When birthTime(ParseTree tree, SpeechTime speech) {
         Optional<ParseTree> between = tree.child("between");
         if (between.isEmpty()) {
-            return new When.At(when(tree.child("when").orElseThrow(), speech));
+            return new When.At(
+                    tree.child("when").map(when -> when(when, speech)).orElse(speech.start()));
         }
         ParseTree latestTree = between.get().child("latest").orElseThrow();
         ParseTree earliestTree = between.get().child("earliest").orElseThrow();

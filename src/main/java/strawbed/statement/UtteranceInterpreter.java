@@ -3,6 +3,7 @@ package strawbed.statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.grammar.Grammar;
@@ -27,6 +28,7 @@ public final class UtteranceInterpreter implements Interpreter {
     private final GrammarMatcher matcher;
     private final RuleId utterance;
     private final RuleId facts;
+    private final Set<String> factWords;
     private final double doubtMargin;
 
     /** @param doubtMargin how much better, in score, a reading must be than the next one that means something else */
@@ -34,6 +36,7 @@ public final class UtteranceInterpreter implements Interpreter {
         this.matcher = new GrammarMatcher(grammar);
         this.utterance = grammar.ruleNamed("utterance");
         this.facts = grammar.ruleNamed("facts");
+        this.factWords = Set.copyOf(grammar.tokens(List.of(facts)));
         this.doubtMargin = doubtMargin;
     }
 
@@ -122,6 +125,9 @@ public final class UtteranceInterpreter implements Interpreter {
         List<String> words = hypothesis.texts();
         List<Reading> all = new ArrayList<>();
         for (ParseTree tree : matcher.match(utterance, words, MOST_PARSES)) {
+            if (isFactTakenForFreeSpeech(tree)) {
+                continue;
+            }
             Reading reading = new Reading(words, tree, meaning(words, tree, speech, listening), hypothesis.score());
             if (all.stream().noneMatch(reading::sameMeaning)) {
                 all.add(reading);
@@ -151,6 +157,22 @@ public final class UtteranceInterpreter implements Interpreter {
                 new Interpretation.Unsure(
                         words, first.tree(), understood.statement(), List.of(new Doubt.Ambiguous(statements))),
                 hypothesis.score()));
+    }
+
+    /** "Born now, bull" may be heard as "born, note bull": free speech is not made of the words of facts alone. */
+    private boolean isFactTakenForFreeSpeech(ParseTree tree) {
+        return tree.descendants()
+                .filter(part -> part.rule().equals("open_speech"))
+                .map(part -> part.children().get(0))
+                .map(open -> open.words()
+                        .subList(
+                                Math.min(open.words().size(), opening(open)),
+                                open.words().size()))
+                .anyMatch(free -> !free.isEmpty() && factWords.containsAll(free));
+    }
+
+    private static int opening(ParseTree open) {
+        return open.rule().equals("voice_note") ? 1 : 2;
     }
 
     private static Interpretation meaning(List<String> words, ParseTree tree, SpeechTime speech, Listening listening) {

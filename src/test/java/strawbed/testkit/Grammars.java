@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import strawbed.grammar.GrammarSource;
 import strawbed.hearing.FarmGrammar;
+import strawbed.hearing.Phrasebook;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
 
@@ -21,7 +22,7 @@ public final class Grammars {
 
     /** With the table's calves on the list. */
     public static FarmGrammar ofTheTable() {
-        return FarmGrammar.read(source(), SpokenSentence.OPEN_CALVES);
+        return Phrasebook.read(source()).with(SpokenSentence.OPEN_CALVES);
     }
 
     /** A reading of these words, a second each. */
