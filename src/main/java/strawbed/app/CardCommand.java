@@ -1,9 +1,62 @@
 package strawbed.app;
 
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.report.pdf.CardPaper;
+import strawbed.text.Messages;
 
-@Command(name = "card")
-final class CardCommand implements Runnable {
+/** The command {@code strawbed card}: one calf's card as a PDF. */
+@Command(name = "card", description = "Writes the hutch card of a calf as a PDF.", mixinStandardHelpOptions = true)
+final class CardCommand implements Callable<Integer> {
+    @ParentCommand
+    @Nullable
+    Main main;
+
+    @Parameters(paramLabel = "CALF", description = "The calf's number, or its id as \"strawbed calves\" shows it.")
+    String calf = "";
+
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "Where the card goes; else the folder cards of the record.")
+    @Nullable
+    Path file;
+
+    @Option(names = "--a6", description = "On A6 paper; else 4 by 6 inch.")
+    boolean a6;
+
     @Override
-    public void run() {}
+    public Integer call() {
+        Main program = Main.of(main);
+        Settings settings = program.settings();
+        Herd herd = RecordReading.herd(settings);
+        CalfRecord wanted = find(herd);
+        CardPaper paper = a6 ? CardPaper.A6 : CardPaper.FOUR_BY_SIX_INCH;
+        Answers answers = new Answers(new Messages(Locale.US), settings);
+        Path written = file == null
+                ? answers.writeCard(wanted, herd, settings.data().resolve("cards"), paper)
+                : answers.writeCardTo(wanted, herd, file, paper);
+        program.out().println(written);
+        return 0;
+    }
+
+    private CalfRecord find(Herd herd) {
+        return herd.calves().stream()
+                .filter(known -> known.id().toString().equals(calf))
+                .findFirst()
+                .or(() -> herd.byNumber(calf))
+                .or(() -> herd.calves().stream()
+                        .filter(known -> known.bears(calf))
+                        .findFirst())
+                .orElseThrow(() -> new BadInputException(
+                        "There is no calf " + calf + " in the record. \"strawbed calves\" lists those that are."));
+    }
 }

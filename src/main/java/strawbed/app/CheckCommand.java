@@ -1,9 +1,150 @@
 package strawbed.app;
 
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParentCommand;
+import strawbed.audio.MicrophoneException;
+import strawbed.audio.MicrophoneSource;
+import strawbed.event.TimeOrderedIds;
+import strawbed.hearing.FarmGrammar;
+import strawbed.hearing.Phrasebook;
+import strawbed.journal.EventJournal;
+import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.speech.SpeechModel;
+import strawbed.statement.StatementReader;
 
-@Command(name = "check")
-final class CheckCommand implements Runnable {
+/** The command {@code strawbed check}: whether all parts are ready, each line OK or what to do. */
+@Command(
+        name = "check",
+        description = "Looks at model, grammar, microphone, record and disk: each line is OK or says what to do.",
+        mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+    /** A night of speech is about 100 MB. */
+    private static final long ENOUGH_DISK = 500_000_000;
+
+    @ParentCommand
+    @Nullable
+    Main main;
+
     @Override
-    public void run() {}
+    public Integer call() {
+        Settings settings = Main.of(main).settings();
+        boolean good = modelAndGrammar(settings);
+        good &= line("microphone", CheckCommand::microphone);
+        good &= line("record", () -> record(settings));
+        good &= line("disk", () -> disk(settings));
+        return good ? 0 : Failures.FAILED;
+    }
+
+    private boolean line(String part, Supplier<String> look) {
+        String outcome;
+        boolean good = true;
+        try {
+            outcome = "OK, " + look.get();
+        } catch (RuntimeException failure) {
+            outcome = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+            good = false;
+        }
+        Main.of(main).out().println(part + ": " + outcome);
+        return good;
+    }
+
+    /** One model for both lines: the native library does not bear a second one after an unused first. */
+    private boolean modelAndGrammar(Settings settings) {
+        SpeechModel model;
+        try {
+            model = Ears.load(settings);
+        } catch (RuntimeException failure) {
+            return line("speech model", () -> {
+                throw failure;
+            });
+        }
+        try (model) {
+            boolean loaded = line("speech model", model::name);
+            return line("grammar", () -> grammar(settings, model)) && loaded;
+        }
+    }
+
+    private static String grammar(Settings settings, SpeechModel model) {
+        Phrasebook phrasebook = Phrasebook.read(settings.grammar());
+        FarmGrammar farm = phrasebook.with(List.of());
+        Set<String> known =
+                farm.grammar().rules().stream().map(rule -> rule.id().name()).collect(Collectors.toSet());
+        List<String> missing = StatementReader.factRules().stream()
+                .filter(rule -> !known.contains(rule))
+                .sorted()
+                .toList();
+        if (!missing.isEmpty()) {
+            throw new BadInputException("No file of the grammar has the rules " + missing
+                    + ", so that their facts cannot be said. Put them back.");
+        }
+        List<String> unknown = farm.vocabulary().unknownWords(model);
+        if (!unknown.isEmpty()) {
+            throw Ears.unknownWords(unknown);
+        }
+        String standIns = phrasebook.lexicon().words().stream()
+                .map(word ->
+                        word + " as \"" + phrasebook.lexicon().standIn(word).orElseThrow() + "\"")
+                .collect(Collectors.joining(", "));
+        return "version " + GrammarVersion.of(farm.grammar(), settings.grammar()) + "; heard by stand-ins: " + standIns;
+    }
+
+    private static String microphone() {
+        List<String> names = MicrophoneSource.names();
+        try (MicrophoneSource source = MicrophoneSource.open(null)) {
+            Optional<String> warning = source.warning();
+            return source.name() + warning.map(text -> ". " + text).orElse("");
+        } catch (MicrophoneException failure) {
+            String others = names.isEmpty() ? "" : " Found: " + String.join(", ", names) + ".";
+            throw new BadInputException(failure.getMessage() + others);
+        }
+    }
+
+    private static String record(Settings settings) {
+        if (!Files.exists(settings.data().resolve("record.db"))) {
+            return "none yet in " + settings.data() + "; the first confirmed fact makes it";
+        }
+        try (EventJournal journal = SqliteEventJournal.openReadOnly(
+                settings.data(),
+                settings.clock(),
+                settings.zone(),
+                new TimeOrderedIds(settings.clock(), new SecureRandom()))) {
+            return journal.all().size() + " facts in " + settings.data() + ", "
+                    + journal.openStatements().size() + " open statements";
+        }
+    }
+
+    private static String disk(Settings settings) {
+        Path folder = settings.data().toAbsolutePath();
+        while (folder != null && !Files.isDirectory(folder)) {
+            folder = folder.getParent();
+        }
+        File place = Optional.ofNullable(folder).orElse(Path.of(".")).toFile();
+        if (!Files.isWritable(place.toPath())) {
+            throw new BadInputException("The folder " + place + " cannot be written to. Give another with --data.");
+        }
+        long free;
+        try {
+            free = Files.getFileStore(place.toPath()).getUsableSpace();
+        } catch (IOException e) {
+            throw new BadInputException(
+                    "The free space of " + place + " cannot be read: " + e.getMessage() + ". Check the disk.");
+        }
+        if (free < ENOUGH_DISK) {
+            throw new BadInputException("Only " + free / 1_000_000 + " MB are free at " + place
+                    + ". Make room: a night of speech takes about 100 MB.");
+        }
+        return free / 1_000_000 + " MB free at " + place;
+    }
 }

@@ -53,18 +53,16 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (main == null) {
-            throw new IllegalStateException("the command line was not set up");
-        }
-        Settings settings = main.settings();
+        Main program = Main.of(main);
+        Settings settings = program.settings();
         Path scratch = folder();
         try {
             Path night = night(scratch);
             Duration length = length(night);
             Instant end = at == null ? settings.clock().instant() : time(at, settings.zone());
             SourceClock clock = new SourceClock(end.minus(length), settings.zone());
-            Path data = main.data == null ? scratch.resolve("record") : settings.data();
-            replay(night, length, settings.withData(data).withClock(clock), clock, main.out());
+            Path data = program.data == null ? scratch.resolve("record") : settings.data();
+            replay(night, length, settings.withData(data).withClock(clock), clock, program.out());
         } finally {
             delete(scratch);
         }

@@ -2,6 +2,7 @@ package strawbed.app;
 
 import java.time.Instant;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import strawbed.grammar.Grammar;
@@ -124,14 +125,19 @@ final class Ears implements AutoCloseable {
     }
 
     private static SpeechRecognizer recognizer(SpeechModel model, Vocabulary vocabulary) {
-        var unknown = vocabulary.unknownWords(model);
+        List<String> unknown = vocabulary.unknownWords(model);
         if (!unknown.isEmpty()) {
-            throw new GrammarException(
-                    "lexicon.txt",
-                    "the speech model does not know " + String.join(", ", unknown)
-                            + ". Give each a stand-in in lexicon.txt: known words that sound like it, as in"
-                            + " \"colostrum = cole ostrom\"; or use another word in the grammar");
+            throw unknownWords(unknown);
         }
         return model.recognizer(vocabulary, READINGS);
+    }
+
+    /** What to do about words that the model would never hear. */
+    static GrammarException unknownWords(List<String> unknown) {
+        return new GrammarException(
+                "lexicon.txt",
+                "the speech model does not know " + String.join(", ", unknown)
+                        + ". Give each a stand-in in lexicon.txt: known words that sound like it, as in"
+                        + " \"colostrum = cole ostrom\"; or use another word in the grammar");
     }
 }

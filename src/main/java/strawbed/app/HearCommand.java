@@ -48,19 +48,24 @@ final class HearCommand implements Callable<Integer> {
             description = "The numbers of the open calves; else those of the farm's record.")
     List<String> calves = new ArrayList<>();
 
+    @Option(
+            names = "--at",
+            paramLabel = "TIME",
+            description = "When each file begins, such as 2026-03-03T05:30; else now. Spoken times count from it.")
+    @Nullable
+    String at;
+
     @Option(names = "--json", description = "Print one JSON object a line for each utterance.")
     boolean json;
 
     @Override
     public Integer call() {
-        if (main == null) {
-            throw new IllegalStateException("the command line was not set up");
-        }
-        Settings settings = main.settings();
+        Main program = Main.of(main);
+        Settings settings = program.settings();
         boolean allGood = true;
         try (Ears ears = ears(settings)) {
             for (Path file : files) {
-                allGood &= hear(file, ears, settings, main.out(), main.err());
+                allGood &= hear(file, ears, settings, program.out(), program.err());
             }
         }
         return allGood ? 0 : Failures.BAD_INPUT;
@@ -97,7 +102,8 @@ final class HearCommand implements Callable<Integer> {
         Loudness loudness = new Loudness();
         List<Heard> all = new ArrayList<>();
         try (WavSource source = WavSource.open(file)) {
-            Hearing hearing = ears.hearing(settings, settings.clock().instant());
+            Hearing hearing = ears.hearing(
+                    settings, at == null ? settings.clock().instant() : DemoCommand.time(at, settings.zone()));
             Heard waiting = null;
             String sameCalf = null;
             for (Optional<Sound> block = source.read(); block.isPresent(); block = source.read()) {

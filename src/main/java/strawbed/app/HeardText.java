@@ -24,6 +24,13 @@ final class HeardText {
                 : head;
     }
 
+    /** What was heard, in quotes; the words of something that is no statement mean nothing and are not shown. */
+    static String words(Heard heard) {
+        return heard.meaning() instanceof Interpretation.NoMatch
+                ? "something that is no statement"
+                : "\"" + String.join(" ", heard.meaning().words()) + "\"";
+    }
+
     private static String rules(Interpretation.Matched matched) {
         return matched.tree().descendants().map(HeardText::rule).collect(Collectors.joining(System.lineSeparator()));
     }

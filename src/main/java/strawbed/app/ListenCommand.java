@@ -1,9 +1,143 @@
 package strawbed.app;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Callable;
+import java.util.concurrent.LinkedBlockingQueue;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import strawbed.audio.MicrophoneSource;
+import strawbed.audio.Sound;
+import strawbed.dialog.Prompt;
+import strawbed.statement.Control;
 
-@Command(name = "listen")
-final class ListenCommand implements Runnable {
+/** The command {@code strawbed listen}: the recorder at the microphone, in a terminal. */
+@Command(
+        name = "listen",
+        description = "Listens to the microphone. Speak, or type: y or Enter confirms, n cancels, r repeats, u undoes,"
+                + " q ends.",
+        mixinStandardHelpOptions = true)
+final class ListenCommand implements Callable<Integer> {
+    private static final int METER_WIDTH = 24;
+
+    @ParentCommand
+    @Nullable
+    Main main;
+
+    @Option(names = "--microphone", paramLabel = "NAME", description = "Which one; \"strawbed check\" names them.")
+    @Nullable
+    String microphone;
+
+    @Option(names = "--quiet", description = "Do not speak: show only.")
+    boolean quiet;
+
     @Override
-    public void run() {}
+    public Integer call() {
+        Main program = Main.of(main);
+        Settings settings = program.settings();
+        PrintWriter out = program.out();
+        BlockingQueue<String> keys = new LinkedBlockingQueue<>();
+        Instant origin = settings.clock().instant();
+        try (MicrophoneSource source = MicrophoneSource.open(microphone);
+                Stage stage = Stage.open(settings, origin);
+                Speaker speaker = Speaker.open(quiet, program.err())) {
+            Thread typing = new Thread(() -> readKeys(keys), "keys");
+            typing.setDaemon(true);
+            typing.start();
+            out.println("Listening on " + source.name() + ". Begin with \"calf\" and its number, or \"new calf\".");
+            source.warning().ifPresent(out::println);
+            listen(source, stage, speaker, keys, out);
+            tell(stage.stop(), stage, speaker, out);
+        }
+        return 0;
+    }
+
+    private void listen(
+            MicrophoneSource source, Stage stage, Speaker speaker, BlockingQueue<String> keys, PrintWriter out) {
+        int blocks = 0;
+        while (true) {
+            String key = keys.poll();
+            if (key != null) {
+                speaker.stop();
+                if (key.equals("q")) {
+                    return;
+                }
+                Optional<Control> control = control(key);
+                if (control.isPresent()) {
+                    tell(stage.pressed(control.get()), stage, speaker, out);
+                } else {
+                    out.println("Type y or Enter to confirm, n to cancel, r to repeat, u to undo, q to end.");
+                }
+            }
+            Optional<Sound> block = source.read();
+            if (block.isEmpty()) {
+                return;
+            }
+            // Its own voice never becomes a statement.
+            if (speaker.isSpeaking()) {
+                continue;
+            }
+            Optional<Stage.Answer> answer = stage.accept(block.get());
+            if (answer.isPresent()) {
+                show(answer.get(), stage, speaker, out);
+            }
+            tell(stage.tick(), stage, speaker, out);
+            if (++blocks % 10 == 0) {
+                out.print("\r" + meter(source.level(), !stage.isPaused()));
+                out.flush();
+            }
+        }
+    }
+
+    /** While it is paused there is nothing to say, and what was heard is nobody's business. */
+    private static void show(Stage.Answer answer, Stage stage, Speaker speaker, PrintWriter out) {
+        if (!answer.prompts().isEmpty()) {
+            out.println("\r  heard  " + HeardText.words(answer.heard()));
+            tell(answer.prompts(), stage, speaker, out);
+        }
+    }
+
+    private static void tell(List<Prompt> prompts, Stage stage, Speaker speaker, PrintWriter out) {
+        for (Prompt prompt : prompts) {
+            out.println("\r  says   " + stage.answers().shown(prompt, stage.herd()));
+            speaker.say(stage.answers().spoken(prompt, stage.herd()));
+        }
+    }
+
+    private static Optional<Control> control(String key) {
+        return Optional.ofNullable(
+                switch (key) {
+                    case "", "y" -> Control.CONFIRM_ENTRY;
+                    case "n" -> Control.CANCEL_ENTRY;
+                    case "r" -> Control.REPEAT_ENTRY;
+                    case "u" -> Control.UNDO_LAST_ENTRY;
+                    default -> null;
+                });
+    }
+
+    private static String meter(double level, boolean listening) {
+        int bars = (int) Math.max(0, Math.min(METER_WIDTH, Math.round((level + 60) / 60 * METER_WIDTH)));
+        return (listening ? "listening " : "paused    ") + "#".repeat(bars) + ".".repeat(METER_WIDTH - bars) + " ";
+    }
+
+    private static void readKeys(BlockingQueue<String> keys) {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                keys.add(line.strip().toLowerCase(Locale.ROOT));
+            }
+        } catch (IOException e) {
+            // The terminal is gone: what waits goes to the open statements, as at the end.
+            keys.add("q");
+        }
+    }
 }

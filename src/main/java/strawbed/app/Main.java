@@ -81,6 +81,14 @@ public final class Main implements Runnable {
         return spec.commandLine();
     }
 
+    /** The root command that picocli gives a subcommand. */
+    static Main of(@Nullable Main parent) {
+        if (parent == null) {
+            throw new IllegalStateException("the command line was not set up");
+        }
+        return parent;
+    }
+
     Settings settings() {
         return Settings.of(Optional.ofNullable(data), Optional.ofNullable(model));
     }

@@ -40,6 +40,7 @@ final class Recorder {
     private final String modelName;
     private Herd herd;
     private Dialog dialog = Dialog.START;
+    private boolean paused;
     private @Nullable Kept current;
     private @Nullable Kept waiting;
     private Instant askedAt = Instant.EPOCH;
@@ -78,14 +79,22 @@ final class Recorder {
         return dialog.pending() != null;
     }
 
+    /** Whether it listens for nothing but being woken; nothing is kept meanwhile. */
+    boolean isPaused() {
+        return paused;
+    }
+
     /** Whether "same calf" means one. */
     boolean knowsSameCalf() {
         return dialog.sameCalf() != null;
     }
 
-    /** Takes an utterance and gives what to say. */
+    /** Takes an utterance and gives what to say; nothing while it is paused. */
     List<Prompt> heard(Heard heard) {
         Interpretation meaning = heard.meaning();
+        if (paused && !isWakeUp(meaning)) {
+            return List.of();
+        }
         if (meaning instanceof Interpretation.ControlHeard control) {
             return step(new DialogInput.Ordered(control.control(), control.calf(), Provenance.Source.VOICE));
         }
@@ -118,6 +127,10 @@ final class Recorder {
         return step(new DialogInput.TimedOut());
     }
 
+    private static boolean isWakeUp(Interpretation meaning) {
+        return meaning instanceof Interpretation.ControlHeard heard && heard.control() == Control.WAKE_UP_RECORDER;
+    }
+
     private Kept keepSound(Heard heard, List<Prompt> prompts) {
         Kept before = heard.goesOn() ? current : null;
         if (before != null && before.open() != null) {
@@ -145,6 +158,10 @@ final class Recorder {
         List<Prompt> prompts = new ArrayList<>();
         DialogStep step = dialog.step(input, herd, clock.instant(), ids);
         dialog = step.next();
+        if (input instanceof DialogInput.Ordered order) {
+            paused = order.control() == Control.PAUSE_RECORDER
+                    || (paused && order.control() != Control.WAKE_UP_RECORDER);
+        }
         prompts.addAll(step.prompts());
         step.keep().forEach(this::keepOpen);
         if (input instanceof DialogInput.Said) {

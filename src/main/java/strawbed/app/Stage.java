@@ -105,6 +105,11 @@ final class Stage implements AutoCloseable {
         ears.listenFor(recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
     }
 
+    /** Whether it listens for nothing but being woken. */
+    boolean isPaused() {
+        return recorder.isPaused();
+    }
+
     /** The calves of the record now. */
     Herd herd() {
         return recorder.herd();

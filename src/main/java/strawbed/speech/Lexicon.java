@@ -97,6 +97,11 @@ public final class Lexicon {
         return text;
     }
 
+    /** The words that have a stand-in, in the order of the file. */
+    public List<String> words() {
+        return List.copyOf(standIns.keySet());
+    }
+
     /** What stands in for a word, its parts with a space between them; empty when nothing does. */
     public Optional<String> standIn(String word) {
         return Optional.ofNullable(standIns.get(word)).map(parts -> String.join(" ", parts));
