@@ -3,6 +3,7 @@ package strawbed.card;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.care.Caution;
@@ -17,6 +18,9 @@ import strawbed.text.Messages;
 
 /** Makes a calf's card from its record. Safe for any thread. */
 public final class CardContents {
+    /** These are for the maternity pen and were told there; at the hutch they would take the room of tasks. */
+    private static final Set<Caution> AT_THE_PEN = Set.of(Caution.FRESH_COW, Caution.STRONG_IODINE);
+
     private CardContents() {}
 
     /**
@@ -41,7 +45,10 @@ public final class CardContents {
                 new Facts(calf, messages, figures).all(),
                 new FirstDayLine(calf, now, messages, figures).timeline(due),
                 new Tasks(now, messages, figures, new DuePhrases(messages, zone)).of(due),
-                Caution.of(calf, herd).stream().map(cautions::brief).toList(),
+                Caution.of(calf, herd).stream()
+                        .filter(caution -> !AT_THE_PEN.contains(caution))
+                        .map(cautions::brief)
+                        .toList(),
                 messages.text(MessageKey.CARD_PRINTED, figures.dayAndClock(now)),
                 farm);
     }
