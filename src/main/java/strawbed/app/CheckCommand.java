@@ -60,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
         return good;
     }
 
-    /** One model for both lines: the native library does not bear a second one after an unused first. */
+    /** One model for both lines; without it the grammar's words cannot be looked up. */
     private boolean modelAndGrammar(Settings settings) {
         SpeechModel model;
         try {

@@ -1,136 +1,149 @@
 package strawbed.architecture;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameContaining;
+import static com.tngtech.archunit.lang.conditions.ArchPredicates.are;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaAccess.Predicates;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.lang.syntax.elements.ClassesShouldConjunction;
+import java.net.URL;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Date;
 import java.util.Locale;
-import java.util.Set;
+import java.util.TimeZone;
 import java.util.stream.Stream;
-import org.jspecify.annotations.NullMarked;
 
-/** The rooms and their one-way doors. */
+/** Which room may know which, which library lives where, and what only the program itself may touch. */
 @AnalyzeClasses(packages = "strawbed", importOptions = ImportOption.DoNotIncludeTests.class)
 class DoorsTest {
     @ArchTest
-    static final ArchRule MEASURE = room("measure").because("quantities know nothing of what is done with them");
+    static final ArchRule measure_knows_no_other_room = door("measure").because("an amount means the same everywhere");
 
     @ArchTest
-    static final ArchRule EVENT =
-            room("event", "measure").because("facts outlive every screen, report and way of hearing");
+    static final ArchRule event_knows_amounts_only =
+            door("event", "measure").because("facts stay when the ways to say and to show them change");
 
     @ArchTest
-    static final ArchRule CALF = room("calf", "event", "measure").because("state follows from facts alone");
+    static final ArchRule calf_is_folded_from_events =
+            door("calf", "event", "measure").because("a calf is what its events say");
 
     @ArchTest
-    static final ArchRule CARE =
-            room("care", "calf", "event", "measure").because("what is due follows from state and time alone");
+    static final ArchRule care_looks_at_calves =
+            door("care", "calf", "event", "measure").because("the trade's rules are about calves, not about speech");
 
     @ArchTest
-    static final ArchRule AUDIO = room("audio").because("sound knows nothing of words");
+    static final ArchRule audio_knows_no_other_room = door("audio").because("sound has no meaning yet");
 
     @ArchTest
-    static final ArchRule GRAMMAR =
-            room("grammar").because("the reader serves any grammar of the standard, not only ours");
+    static final ArchRule grammar_knows_no_other_room =
+            door("grammar").because("a grammar can be of anything, and is swapped with the farm");
 
     @ArchTest
-    static final ArchRule SPEECH = room("speech", "audio").because("words know nothing of their meaning");
+    static final ArchRule speech_knows_sound_only =
+            door("speech", "audio").because("words come from sound, and mean nothing yet");
 
     @ArchTest
-    static final ArchRule STATEMENT = room("statement", "grammar", "speech", "event", "measure", "care")
-            .because("meaning comes from words and rules, not from the record");
+    static final ArchRule voice_knows_sound_only = door("voice", "audio").because("it reads out any text");
 
     @ArchTest
-    static final ArchRule HEARING = room("hearing", "audio", "speech", "grammar", "statement")
-            .because("listening goes on whatever becomes of what was said");
+    static final ArchRule statement_reads_words_by_the_grammar = door(
+                    "statement", "grammar", "speech", "event", "measure", "care")
+            .because("meaning does not depend on where the sound or the record is");
 
     @ArchTest
-    static final ArchRule DIALOG = room("dialog", "statement", "event", "calf", "care", "measure", "grammar")
-            .because("the dialog decides and never writes, speaks or shows");
+    static final ArchRule hearing_joins_sound_and_statements =
+            door("hearing", "audio", "speech", "grammar", "statement").because("listening must not write");
 
     @ArchTest
-    static final ArchRule JOURNAL =
-            room("journal", "event", "measure").because("the record keeps facts and judges none");
+    static final ArchRule dialog_decides_and_does_nothing = door(
+                    "dialog", "statement", "event", "calf", "care", "measure")
+            .because("what is confirmed is decided without a microphone, a disk or words");
 
     @ArchTest
-    static final ArchRule REPORT = room("report").because("a page is drawn from words, whoever made them");
+    static final ArchRule journal_keeps_events =
+            door("journal", "event", "measure").because("the record outlives the program that wrote it");
 
     @ArchTest
-    static final ArchRule VOICE = room("voice", "audio").because("a voice speaks any text");
+    static final ArchRule report_is_given_finished_words =
+            door("report").because("a card lays out what it is given and decides nothing");
 
     @ArchTest
-    static final ArchRule NOTHING_KNOWS_APP = noClasses()
+    static final ArchRule text_words_what_others_decided = noClasses()
+            .that()
+            .resideInAPackage("strawbed.text..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("strawbed.report..", "strawbed.app..", "strawbed.journal..")
+            .because("words do not depend on paper, disk or command line");
+
+    @ArchTest
+    static final ArchRule nobody_knows_the_program = noClasses()
             .that()
             .resideOutsideOfPackage("strawbed.app..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("strawbed.app..")
-            .because("the program wires the rooms, and no room the program");
+            .because("the program wires the rooms, and they do not know of it");
 
     @ArchTest
-    static final ArchRule ONE_ROOM_KNOWS_VOSK =
-            only("strawbed.speech.vosk", "org.vosk..", "com.sun.jna..").because("another recogniser may come");
-
-    @ArchTest
-    static final ArchRule ONE_ROOM_KNOWS_SQL = only(
-                    "strawbed.journal.sqlite", "java.sql..", "org.jdbi..", "org.flywaydb..", "org.sqlite..")
-            .because("another database may come");
-
-    @ArchTest
-    static final ArchRule ONE_ROOM_KNOWS_PDF = only("strawbed.report.pdf", "org.apache.pdfbox..", "com.google.zxing..")
-            .because("paper is only one end");
-
-    @ArchTest
-    static final ArchRule ONE_ROOM_KNOWS_THE_VOICE =
-            only("strawbed.voice", "com.sun.speech..").because("another voice may come");
-
-    @ArchTest
-    static final ArchRule NO_NETWORK = noClasses()
+    static final ArchRule rooms_form_no_circle = slices().matching("strawbed.(*)..")
             .should()
-            .dependOnClassesThat(new DescribedPredicate<JavaClass>("open a network connection") {
-                @Override
-                public boolean test(JavaClass type) {
-                    return type.getPackageName().startsWith("java.net.http")
-                            || type.getPackageName().startsWith("javax.net")
-                            || (type.getPackageName().equals("java.net")
-                                    && !Set.of("URI", "URL", "URISyntaxException")
-                                            .contains(type.getSimpleName()));
-                }
-            })
-            .because("a farm's record stays on the farm");
+            .beFreeOfCycles()
+            .because("a room can be understood and tested with those below it alone");
 
     @ArchTest
-    static final ArchRule TIME_IS_INJECTED = noClasses()
+    static final ArchRule the_recogniser_lives_in_its_adapter = home(
+                    "strawbed.speech.vosk", "org.vosk..", "com.sun.jna..")
+            .because("another recogniser is another adapter");
+
+    @ArchTest
+    static final ArchRule the_database_lives_in_its_adapter = home(
+                    "strawbed.journal.sqlite",
+                    "java.sql..",
+                    "javax.sql..",
+                    "org.jdbi..",
+                    "org.flywaydb..",
+                    "org.sqlite..")
+            .because("another store is another adapter");
+
+    @ArchTest
+    static final ArchRule paper_lives_in_its_adapter = home(
+                    "strawbed.report.pdf", "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..")
+            .because("another kind of paper is another adapter");
+
+    @ArchTest
+    static final ArchRule the_reading_voice_lives_in_its_room =
+            home("strawbed.voice", "com.sun.speech..").because("another voice is another adapter");
+
+    @ArchTest
+    static final ArchRule the_command_line_lives_in_the_program =
+            home("strawbed.app", "picocli..").because("rooms have no command line");
+
+    @ArchTest
+    static final ArchRule json_is_read_where_it_comes_from = noClasses()
             .that()
-            .resideOutsideOfPackage("strawbed.app..")
+            .resideOutsideOfPackages("strawbed.app..", "strawbed.journal..", "strawbed.speech.vosk..")
             .should()
-            .callMethodWhere(calls(
-                    Set.of(Clock.class, Instant.class, LocalDate.class, LocalDateTime.class),
-                    Set.of("now", "systemUTC", "systemDefaultZone", "system")))
-            .orShould()
-            .callMethodWhere(calls(Set.of(ZoneId.class), Set.of("systemDefault")))
-            .orShould()
-            .callMethodWhere(calls(Set.of(Locale.class), Set.of("getDefault")))
-            .orShould()
-            .callMethodWhere(calls(Set.of(System.class), Set.of("getenv", "exit", "currentTimeMillis")))
-            .because("tests and replays set the time, the zone and the language");
+            .dependOnClassesThat()
+            .resideInAPackage("com.fasterxml..")
+            .because("events, recogniser results and command output are the only JSON there is");
 
     @ArchTest
-    static final ArchRule STREAMS_ARE_THE_PROGRAMS = noClasses()
+    static final ArchRule only_the_program_touches_its_surroundings = noClasses()
             .that()
             .resideOutsideOfPackage("strawbed.app..")
             .should()
@@ -139,50 +152,110 @@ class DoorsTest {
             .accessField(System.class, "err")
             .orShould()
             .accessField(System.class, "in")
-            .because("a room that prints cannot be tested or shown elsewhere");
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(System.class)))
+                    .and(named("getenv", "exit", "currentTimeMillis", "console")))
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(Runtime.class))).and(named("exit", "halt", "exec")))
+            .because("a room that reads its surroundings behaves differently on another machine");
 
     @ArchTest
-    static final ArchRule NO_CYCLES =
-            slices().matching("strawbed.(*)..").should().beFreeOfCycles().because("the doors open one way");
-
-    @ArchTest
-    static final ArchRule NULLS_ARE_MARKED = classes()
+    static final ArchRule only_the_program_knows_what_time_and_where_it_is = noClasses()
             .that()
-            .haveSimpleName("package-info")
+            .resideOutsideOfPackage("strawbed.app..")
             .should()
-            .beAnnotatedWith(NullMarked.class)
-            .because("the build checks for null only where it is told to");
+            .callMethodWhere(Predicates.targetOwner(resideInAPackage("java.time.."))
+                    .and(named("now"))
+                    .and(readsTheClock()))
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(Clock.class)))
+                    .and(named("system", "systemUTC", "systemDefaultZone", "tick", "tickMinutes", "tickSeconds")))
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(ZoneId.class))).and(named("systemDefault")))
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(Locale.class))).and(named("getDefault")))
+            .orShould()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(TimeZone.class))).and(named("getDefault")))
+            .orShould()
+            .callConstructor(Date.class)
+            .because("time, zone and language are given to a room, so that a test can choose them");
 
-    private static ClassesShouldConjunction room(String name, String... doors) {
-        String[] allowed = Stream.concat(Stream.of(name), Arrays.stream(doors))
-                .map(room -> "strawbed." + room + "..")
+    @ArchTest
+    static final ArchRule only_the_microphone_watches_the_machines_stopwatch = noClasses()
+            .that()
+            .resideOutsideOfPackages("strawbed.app..", "strawbed.audio..")
+            .should()
+            .callMethodWhere(Predicates.targetOwner(are(ofType(System.class))).and(named("nanoTime")))
+            .because("time in a room is the time of the sound, except for a microphone that fell silent");
+
+    @ArchTest
+    static final ArchRule nothing_reaches_for_the_network = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.net..", "javax.net..", "java.rmi..")
+                    .and(namedNot("java.net.URI", "java.net.URL", "java.net.URISyntaxException"))
+                    .or(simpleNameContaining("Socket").or(simpleNameContaining("DatagramChannel"))))
+            .orShould()
+            .callMethod(URL.class, "openConnection")
+            .because("the recorder works where there is no network, and tells nobody");
+
+    @ArchTest
+    static final ArchRule rooms_show_no_foreign_types = classes()
+            .that()
+            .resideOutsideOfPackage("strawbed.app..")
+            .and()
+            .arePublic()
+            .should(new ShowsNoForeignTypes())
+            .because("who uses a room must not have to know the library inside");
+
+    @ArchTest
+    static final ArchRule every_package_is_checked_for_null =
+            classes().should(new LivesInANullMarkedPackage()).because("the null checker looks at marked packages only");
+
+    /** A room that knows the given rooms and no other one. */
+    private static ArchRule door(String room, String... others) {
+        String[] known = Stream.concat(
+                        Stream.of("strawbed." + room + ".."),
+                        Arrays.stream(others).map(other -> "strawbed." + other + ".."))
                 .toArray(String[]::new);
-        return noClasses()
+        return classes()
                 .that()
-                .resideInAPackage("strawbed." + name + "..")
+                .resideInAPackage("strawbed." + room + "..")
                 .should()
-                .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("strawbed..")
-                        .and(DescribedPredicate.not(JavaClass.Predicates.resideInAnyPackage(allowed))));
+                .onlyDependOnClassesThat(resideOutsideOfPackage("strawbed..").or(resideInAnyPackage(known)));
     }
 
-    private static ClassesShouldConjunction only(String room, String... libraries) {
+    /** Libraries that one room alone knows. */
+    private static ArchRule home(String room, String... libraries) {
         return noClasses()
                 .that()
-                .resideOutsideOfPackage(room)
+                .resideOutsideOfPackage(room + "..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(libraries);
     }
 
-    private static DescribedPredicate<JavaAccess<?>> calls(Set<Class<?>> owners, Set<String> methods) {
-        return new DescribedPredicate<>("ask the system by " + methods) {
-            @Override
-            public boolean test(JavaAccess<?> access) {
-                return owners.stream().anyMatch(owner -> access.getTargetOwner().isEquivalentTo(owner))
-                        && methods.contains(access.getTarget().getName())
-                        && !(access.getTarget().getName().equals("now")
-                                && access.getTarget().getFullName().contains("Clock)"));
-            }
-        };
+    private static DescribedPredicate<JavaClass> ofType(Class<?> type) {
+        return JavaClass.Predicates.type(type);
+    }
+
+    private static DescribedPredicate<JavaClass> namedNot(String... names) {
+        return DescribedPredicate.describe(
+                "other than " + String.join(", ", names),
+                type -> !Arrays.asList(names).contains(type.getFullName()));
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> named(String... names) {
+        return DescribedPredicate.describe(
+                "named " + String.join(", ", names),
+                access -> Arrays.asList(names).contains(access.getTarget().getName()));
+    }
+
+    /** A clock that is handed over is welcome. */
+    private static DescribedPredicate<JavaAccess<?>> readsTheClock() {
+        return DescribedPredicate.describe(
+                "without a clock",
+                access -> access.getTarget() instanceof CodeUnitAccessTarget target
+                        && target.getRawParameterTypes().stream()
+                                .noneMatch(parameter -> parameter.isEquivalentTo(Clock.class)));
     }
 }
