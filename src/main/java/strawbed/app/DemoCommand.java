@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,6 +37,9 @@ import strawbed.report.pdf.CardPaper;
         mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {
     private static final String NIGHT = "/demo-data/night.wav";
+
+    /** What a person takes in at a glance; the cards have the rest. */
+    private static final int SHOWN_DUE = 12;
 
     @ParentCommand
     @Nullable
@@ -110,7 +114,11 @@ final class DemoCommand implements Callable<Integer> {
     private static void due(Stage stage, Instant now, PrintWriter screen) {
         screen.println();
         screen.println("Due now and next, most urgent first:");
-        stage.answers().due(stage.herd(), now).forEach(screen::println);
+        List<String> due = stage.answers().due(stage.herd(), now);
+        due.stream().limit(SHOWN_DUE).forEach(screen::println);
+        if (due.size() > SHOWN_DUE) {
+            screen.println("  and " + (due.size() - SHOWN_DUE) + " more");
+        }
     }
 
     private void cards(Stage stage, PrintWriter screen) {
