@@ -85,6 +85,8 @@ final class SpokenTime {
         List<LocalTime> times = times(clock);
         return days.stream()
                 .flatMap(day -> times.stream().map(time -> ZonedDateTime.of(day, time, speech.zone())))
+                // In autumn an hour comes twice: either one can be meant.
+                .flatMap(time -> Stream.of(time.withEarlierOffsetAtOverlap(), time.withLaterOffsetAtOverlap()))
                 .map(ZonedDateTime::toInstant)
                 .filter(instant -> !instant.isAfter(speech.start()))
                 .max(Comparator.naturalOrder())
