@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
@@ -53,18 +55,34 @@ final class Ears implements AutoCloseable {
         this.grammarVersion = grammarVersion;
     }
 
-    /** Ears for the farm's grammar with these open calves. */
+    /** Ears for the farm's grammar with these open calves. The model loads while the sentences are made. */
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
-        SpeechModel model = load(settings);
-        Phrasebook phrasebook = Phrasebook.read(settings.grammar());
-        FarmGrammar farm = phrasebook.with(openCalves);
-        return new Ears(
-                model,
-                phrasebook,
-                recognizer(model, farm.vocabulary()),
-                new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
-                new Listening(Set.copyOf(openCalves), false),
-                GrammarVersion.of(farm.grammar(), settings.grammar()));
+        CompletableFuture<SpeechModel> loading = CompletableFuture.supplyAsync(() -> load(settings));
+        try {
+            Phrasebook phrasebook = Phrasebook.read(settings.grammar());
+            FarmGrammar farm = phrasebook.with(openCalves);
+            SpeechModel model = loaded(loading);
+            return new Ears(
+                    model,
+                    phrasebook,
+                    recognizer(model, farm.vocabulary()),
+                    new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
+                    new Listening(Set.copyOf(openCalves), false),
+                    GrammarVersion.of(farm.grammar(), settings.grammar()));
+        } catch (RuntimeException failure) {
+            if (!loading.isCompletedExceptionally()) {
+                loaded(loading).close();
+            }
+            throw failure;
+        }
+    }
+
+    private static SpeechModel loaded(CompletableFuture<SpeechModel> loading) {
+        try {
+            return loading.join();
+        } catch (CompletionException failure) {
+            throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
+        }
     }
 
     /** Ears for any other grammar. */
