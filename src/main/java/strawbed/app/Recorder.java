@@ -204,8 +204,7 @@ final class Recorder {
                 .id();
         if (left.why().equals("cancelled")) {
             journal.settle(open, left.why());
-        }
-        if (current != null && current.equals(of)) {
+        } else if (of.equals(current)) {
             current = new Kept(heard, of.sound(), open);
         }
     }

@@ -29,7 +29,10 @@ final class ColostrumFacts {
     private ColostrumFacts() {}
 
     static Volume volume(ParseTree tree) {
-        String unit = tree.child("volume_unit").map(Tags::tag).orElseThrow();
+        String unit = tree.child("volume_unit")
+                .or(() -> tree.child("one_unit"))
+                .map(Tags::tag)
+                .orElseThrow();
         return new Volume(
                 tree.child("volume_amount").map(ColostrumFacts::amount).orElseGet(() -> new BigDecimal(Tags.tag(tree))),
                 switch (unit) {
