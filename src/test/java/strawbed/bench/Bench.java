@@ -20,8 +20,13 @@ public final class Bench {
 
     private Bench() {}
 
-    /** Runs it all. */
+    /** Runs it all and ends the process at once, as the program does: the speech library fails in a slow ending. */
     public static void main(String[] args) throws IOException, InterruptedException {
+        run();
+        System.exit(0);
+    }
+
+    private static void run() throws IOException, InterruptedException {
         PrintStream screen = System.out;
         int every = Integer.parseInt(System.getProperty("bench.every", "1"));
         Material material = new Material(Path.of("target", "bench"));
