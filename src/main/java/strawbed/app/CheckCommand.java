@@ -77,7 +77,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static String grammar(Settings settings, SpeechModel model) {
-        Phrasebook phrasebook = Phrasebook.read(settings.grammar());
+        Phrasebook phrasebook = Phrasebook.read(settings.grammar(), PreparedSentences.text());
         FarmGrammar farm = phrasebook.with(List.of());
         Set<String> known =
                 farm.grammar().rules().stream().map(rule -> rule.id().name()).collect(Collectors.toSet());
@@ -97,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
                 .map(word ->
                         word + " as \"" + phrasebook.lexicon().standIn(word).orElseThrow() + "\"")
                 .collect(Collectors.joining(", "));
-        return "version " + GrammarVersion.of(farm.grammar(), settings.grammar()) + "; heard by stand-ins: " + standIns;
+        return "version " + phrasebook.version() + "; heard by stand-ins: " + standIns;
     }
 
     private static String microphone() {

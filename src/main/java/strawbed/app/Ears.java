@@ -59,7 +59,7 @@ final class Ears implements AutoCloseable {
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
         CompletableFuture<SpeechModel> loading = CompletableFuture.supplyAsync(() -> load(settings));
         try {
-            Phrasebook phrasebook = Phrasebook.read(settings.grammar());
+            Phrasebook phrasebook = Phrasebook.read(settings.grammar(), PreparedSentences.text());
             FarmGrammar farm = phrasebook.with(openCalves);
             SpeechModel model = loaded(loading);
             return new Ears(
@@ -68,7 +68,7 @@ final class Ears implements AutoCloseable {
                     recognizer(model, farm.vocabulary()),
                     new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
                     new Listening(Set.copyOf(openCalves), false),
-                    GrammarVersion.of(farm.grammar(), settings.grammar()));
+                    phrasebook.version());
         } catch (RuntimeException failure) {
             if (!loading.isCompletedExceptionally()) {
                 loaded(loading).close();
@@ -99,6 +99,7 @@ final class Ears implements AutoCloseable {
 
     /** A new hearing, for a source whose first sample was at this instant. */
     Hearing hearing(Settings settings, Instant origin) {
+        listening = new Listening(listening.openCalves(), false);
         return new Hearing(recognizer, interpreter, listening, origin, settings.zone());
     }
 

@@ -1,9 +1,14 @@
 package strawbed.hearing;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -24,6 +29,9 @@ import strawbed.speech.Vocabulary;
 public final class Phrasebook {
     private static final String MAIN = "strawbed.abnf";
     private static final String CALVES = "calves.abnf";
+    private static final String LEXICON = "lexicon.txt";
+    private static final String DECOY_WORDS = "decoys.txt";
+    private static final int VERSION_DIGITS = 16;
 
     /** Stands for the number of a listed calf until the list is known. */
     private static final String LISTED = "listedcalf";
@@ -41,42 +49,95 @@ public final class Phrasebook {
     private static final int DECOYS = 3_000;
 
     private final GrammarSource source;
+    private final String version;
     private final Lexicon lexicon;
     private final List<List<String>> templates;
     private final List<List<String>> others;
 
-    private Phrasebook(GrammarSource source, Lexicon lexicon, List<List<String>> templates, List<List<String>> others) {
+    private Phrasebook(
+            GrammarSource source,
+            String version,
+            Lexicon lexicon,
+            List<List<String>> templates,
+            List<List<String>> others) {
         this.source = source;
+        this.version = version;
         this.lexicon = lexicon;
         this.templates = templates;
         this.others = others;
     }
 
     /**
-     * Reads the grammar's files.
+     * Reads the grammar's files and makes the sentences, which takes some seconds.
      *
      * @throws strawbed.grammar.GrammarException if one has a mistake
      */
     public static Phrasebook read(GrammarSource source) {
+        return read(source, "");
+    }
+
+    /**
+     * Reads the grammar's files and takes the sentences that were made of them before.
+     *
+     * @param prepared what {@link #prepared} gave; when it is of other files the sentences are made anew
+     * @throws strawbed.grammar.GrammarException if a file has a mistake
+     */
+    public static Phrasebook read(GrammarSource source, String prepared) {
         Grammar grammar = GrammarReader.read(source.with(CALVES, calves(LISTED + " {0}")), MAIN);
-        SentenceMaker maker = new SentenceMaker(grammar);
-        RuleId utterance = grammar.ruleNamed("utterance");
-        RuleId facts = grammar.ruleNamed("facts");
-        List<List<String>> sentences = Stream.of(
-                        maker.sample(utterance, SAMPLED, SEED),
-                        maker.cover(utterance),
-                        maker.sample(facts, SAMPLED_PARTS, SEED))
-                .flatMap(List::stream)
-                .toList();
-        List<List<String>> others = sentences.stream()
-                .filter(sentence -> !sentence.contains(LISTED))
-                .collect(Collectors.toCollection(ArrayList::new));
-        others.addAll(decoys(source.text("decoys.txt"), grammar));
+        String key = key(grammar, source);
+        List<List<String>> sentences = prepared.startsWith(key + "\n")
+                ? prepared.lines()
+                        .skip(1)
+                        .map(line -> Arrays.asList(line.split(" ")))
+                        .toList()
+                : make(grammar, source);
         return new Phrasebook(
                 source,
-                Lexicon.parse("lexicon.txt", source.text("lexicon.txt")),
+                key,
+                Lexicon.parse(LEXICON, source.text(LEXICON)),
                 sentences.stream().filter(sentence -> sentence.contains(LISTED)).toList(),
-                List.copyOf(others));
+                sentences.stream()
+                        .filter(sentence -> !sentence.contains(LISTED))
+                        .toList());
+    }
+
+    /** The sentences as text, for a later start: the version of the files they are made of, then one a line. */
+    public String prepared() {
+        return Stream.concat(
+                        Stream.of(version),
+                        Stream.concat(templates.stream(), others.stream()).map(words -> String.join(" ", words)))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    /** Tells one state of the grammar's files from another: the start of their SHA-256. */
+    public String version() {
+        return version;
+    }
+
+    private static List<List<String>> make(Grammar grammar, GrammarSource source) {
+        SentenceMaker maker = new SentenceMaker(grammar);
+        RuleId utterance = grammar.ruleNamed("utterance");
+        return Stream.of(
+                        maker.sample(utterance, SAMPLED, SEED),
+                        maker.cover(utterance),
+                        maker.sample(grammar.ruleNamed("facts"), SAMPLED_PARTS, SEED),
+                        decoys(source.text(DECOY_WORDS), grammar))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static String key(Grammar grammar, GrammarSource source) {
+        Set<String> files = new TreeSet<>(Set.of(LEXICON, DECOY_WORDS));
+        grammar.rules().forEach(rule -> files.add(rule.id().file()));
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (String file : files) {
+                digest.update(source.text(file).getBytes(StandardCharsets.UTF_8));
+            }
+            return HexFormat.of().formatHex(digest.digest()).substring(0, VERSION_DIGITS);
+        } catch (NoSuchAlgorithmException e) {
+            throw new AssertionError("every Java has SHA-256", e);
+        }
     }
 
     /**
