@@ -1,0 +1,100 @@
+package strawbed.testkit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import strawbed.event.EventId;
+import strawbed.event.NewEvent;
+import strawbed.event.RecordedEvent;
+import strawbed.journal.EventJournal;
+import strawbed.journal.JournalException;
+import strawbed.journal.NewOpenStatement;
+import strawbed.journal.OpenStatement;
+
+/** A record in memory that can be told to fail. All of it is at one instant. */
+public final class MemoryJournal implements EventJournal {
+    private final List<RecordedEvent> events = new ArrayList<>();
+    private final Map<UUID, OpenStatement> open = new LinkedHashMap<>();
+    private final List<String> settled = new ArrayList<>();
+    private final Instant now;
+    private long ids;
+    private @Nullable String failure;
+
+    public MemoryJournal(Instant now) {
+        this.now = now;
+    }
+
+    /** The next append is refused. */
+    public void failNext(String reason) {
+        failure = reason;
+    }
+
+    /** How kept statements came to their end, each as "words: how". */
+    public List<String> settled() {
+        return List.copyOf(settled);
+    }
+
+    @Override
+    public List<RecordedEvent> append(List<NewEvent> more) {
+        if (failure != null) {
+            String reason = failure;
+            failure = null;
+            throw new JournalException(JournalException.Reason.FULL, reason, null);
+        }
+        List<RecordedEvent> added = new ArrayList<>();
+        for (NewEvent event : more) {
+            added.add(new RecordedEvent(
+                    new EventId(new UUID(0x7000L, ++ids)),
+                    events.size() + added.size() + 1L,
+                    now,
+                    event.occurredAt(),
+                    SpokenSentence.ZONE,
+                    event.calf(),
+                    event.event(),
+                    event.provenance()));
+        }
+        events.addAll(added);
+        return List.copyOf(added);
+    }
+
+    @Override
+    public List<RecordedEvent> all() {
+        return List.copyOf(events);
+    }
+
+    @Override
+    public Optional<RecordedEvent> find(EventId id) {
+        return events.stream().filter(event -> event.id().equals(id)).findFirst();
+    }
+
+    @Override
+    public OpenStatement keep(NewOpenStatement statement) {
+        OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
+        open.put(kept.id(), kept);
+        return kept;
+    }
+
+    @Override
+    public void settle(UUID id, String how) {
+        OpenStatement statement = open.remove(id);
+        if (statement == null) {
+            throw new IllegalArgumentException("No open statement has the id " + id);
+        }
+        settled.add(String.join(" ", statement.statement().words()) + ": " + how);
+    }
+
+    @Override
+    public List<OpenStatement> openStatements() {
+        return List.copyOf(open.values());
+    }
+
+    @Override
+    public void close() {
+        open.clear();
+    }
+}
