@@ -102,8 +102,7 @@ final class DemoCommand implements Callable<Integer> {
     private static void show(Stage.Answer answer, Stage stage, ZoneId zone, PrintWriter screen) {
         String when = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT)
                 .format(answer.heard().speech().start().atZone(zone));
-        screen.println(
-                when + "  heard  \"" + String.join(" ", answer.heard().meaning().words()) + "\"");
+        screen.println(when + "  heard  " + HeardText.words(answer.heard()));
         answer.prompts().forEach(prompt -> show(prompt, stage, screen));
     }
 

@@ -210,7 +210,9 @@ public final class UtteranceInterpreter implements Interpreter {
         for (int end = words.size(); end >= 2; end--) {
             List<String> start = words.subList(0, end);
             for (ParseTree tree : matcher.match(utterance, start, 1)) {
-                if (tree.child("control").isEmpty()) {
+                // Free speech takes any words, so a sentence with it is never begun only.
+                if (tree.child("control").isEmpty()
+                        && tree.descendant("open_speech").isEmpty()) {
                     Statement statement =
                             StatementReader.statement(tree.children().get(0), speech);
                     return Optional.of(incomplete(words, tree, statement, listening));

@@ -53,7 +53,7 @@ class RecorderTest {
     @BeforeEach
     void night() {
         clock = new SourceClock(SpokenSentence.SPOKEN_AT, SpokenSentence.ZONE);
-        journal = new MemoryJournal(clock, SpokenSentence.ZONE);
+        journal = new MemoryJournal(SpokenSentence.SPOKEN_AT);
         recorder = recorder(clock);
     }
 
@@ -180,12 +180,11 @@ class RecorderTest {
     @Test
     void a_full_disk_says_not_saved_and_the_statement_waits_for_room() {
         hears("new calf twelve heifer");
-        journal.failWith("the disk is full");
+        journal.failNext("the disk is full");
         assertThat(hears("confirm entry")).containsExactly(new Prompt.NotSaved("the disk is full"));
         assertThat(recorder.isPending()).isTrue();
         assertThat(journal.all()).isEmpty();
 
-        journal.failWith(null);
         assertThat(hears("confirm entry")).contains(new Prompt.Saved(2, "12"));
     }
 
@@ -338,7 +337,9 @@ class RecorderTest {
             for (int i = 0; i < 40; i++) {
                 String words = said.get(random.nextInt(said.size()));
                 story.add(words);
-                journal.failWith(random.nextInt(6) == 0 ? "the disk is full" : null);
+                if (random.nextInt(6) == 0) {
+                    journal.failNext("the disk is full");
+                }
                 int before = journal.all().size();
                 List<Prompt> prompts = hears(words, random.nextInt(5) == 0);
                 int grown = journal.all().size() - before;

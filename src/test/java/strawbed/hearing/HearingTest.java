@@ -2,255 +2,300 @@ package strawbed.hearing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
+import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import strawbed.audio.AudioSource;
 import strawbed.audio.Sound;
-import strawbed.speech.Hypothesis;
-import strawbed.speech.SpeechRecognizer;
-import strawbed.speech.Utterance;
+import strawbed.event.Event.NavelDipped;
+import strawbed.event.Event.SexNoted;
+import strawbed.event.Event.VoiceNoteTaken;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
+import strawbed.statement.SaidFact;
 import strawbed.statement.Statement;
-import strawbed.statement.UtteranceInterpreter;
-import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
+import strawbed.testkit.ScriptedRecognizer;
 import strawbed.testkit.SpokenSentence;
+import strawbed.testkit.Tones;
 
-/** Bursts of made-up sound stand for words; a scripted recogniser knows a burst by its loudness. */
+/** What pauses do. The sound is made of tones, the words come from a script. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class HearingTest {
-    private static final UtteranceInterpreter INTERPRETER =
-            new UtteranceInterpreter(Grammars.ofTheTable().grammar(), 0.5);
+    private static final double SPOKEN = 1;
+    private static final double SHORT_PAUSE = 1;
+    private static final double LONG_PAUSE = 4;
 
-    private final Script script = new Script();
-    private final List<short[]> source = new ArrayList<>();
+    private final ScriptedRecognizer recognizer = new ScriptedRecognizer();
+    private final Hearing hearing = new Hearing(
+            recognizer,
+            Listener.INTERPRETER,
+            new Listening(SpokenSentence.OPEN_CALVES, false),
+            SpokenSentence.SPOKEN_AT,
+            SpokenSentence.ZONE);
+    private final List<Double> starts = new ArrayList<>();
+    private double end = 1;
 
-    /** Recognises a sound by the loudness of its bursts, in order. */
-    private static final class Script implements SpeechRecognizer {
-        private final Map<String, String> words = new HashMap<>();
+    @Test
+    void a_statement_in_one_breath_is_heard() {
+        say("calf twelve heifer", 1);
 
-        void when(String bursts, String said) {
-            words.put(bursts, said);
-        }
-
-        @Override
-        public Utterance recognize(Sound sound) {
-            String said = words.getOrDefault(bursts(sound), "[unk]");
-            List<Hypothesis> readings = said.isEmpty() ? List.of() : List.of(Grammars.reading(said, 0));
-            return new Utterance(sound, readings);
-        }
-
-        private static String bursts(Sound sound) {
-            StringBuilder bursts = new StringBuilder();
-            char last = ' ';
-            short[] samples = sound.copySamples();
-            for (int i = 0; i + 800 <= samples.length; i += 800) {
-                int peak = 0;
-                for (int k = i; k < i + 800; k++) {
-                    peak = Math.max(peak, Math.abs((int) samples[k]));
-                }
-                char here = peak > 2000 ? (char) ('A' + Math.round(peak / 4000.0) - 1) : ' ';
-                if (here != ' ' && last == ' ') {
-                    bursts.append(here);
-                }
-                last = here;
-            }
-            return bursts.toString();
-        }
-
-        @Override
-        public void close() {
-            // Nothing is held.
-        }
-    }
-
-    private void silence(double seconds) {
-        SplittableRandom random = new SplittableRandom(source.size());
-        short[] samples = new short[(int) (seconds * Sound.RATE)];
-        for (int i = 0; i < samples.length; i++) {
-            samples[i] = (short) (random.nextInt(21) - 10);
-        }
-        source.add(samples);
-    }
-
-    private void burst(char loudness) {
-        SplittableRandom random = new SplittableRandom(loudness);
-        short[] samples = new short[Sound.RATE / 2];
-        int peak = (loudness - 'A' + 1) * 4000;
-        for (int i = 0; i < samples.length; i++) {
-            samples[i] = (short) (random.nextInt(2 * peak + 1) - peak);
-        }
-        source.add(samples);
-    }
-
-    private List<Heard> hear() {
-        Hearing hearing = new Hearing(
-                script,
-                INTERPRETER,
-                new Listening(SpokenSentence.OPEN_CALVES, false),
-                SpokenSentence.SPOKEN_AT,
-                SpokenSentence.ZONE);
-        List<Heard> heard = new ArrayList<>();
-        long at = 0;
-        for (short[] part : source) {
-            for (int i = 0; i < part.length; i += 320) {
-                short[] block = Arrays.copyOfRange(part, i, Math.min(part.length, i + 320));
-                hearing.accept(Sound.of(block, at)).ifPresent(heard::add);
-                at += block.length;
-            }
-        }
-        hearing.finish().ifPresent(heard::add);
-        return heard;
-    }
-
-    private static Optional<Statement> statement(Heard heard) {
-        if (heard.meaning() instanceof Interpretation.Understood understood) {
-            return Optional.of(understood.statement());
-        }
-        return Optional.empty();
+        assertThat(listen()).singleElement().satisfies(heard -> {
+            assertThat(heard.goesOn()).isFalse();
+            assertThat(events(heard)).containsExactly(SexNoted.class);
+            assertThat(heard.sound().start().plus(heard.sound().duration())).isGreaterThan(Duration.ofSeconds(3));
+        });
     }
 
     @Test
-    void facts_that_follow_within_two_seconds_belong_to_the_calf_just_named() {
-        script.when("B", "calf twelve heifer");
-        script.when("D", "navel dipped");
-        silence(1);
-        burst('B');
-        silence(1);
-        burst('D');
-        silence(1);
+    void every_sound_is_heard_three_times() {
+        say("calf twelve heifer", 1);
+        listen();
 
-        List<Heard> heard = hear();
+        assertThat(recognizer.timesAsked()).isEqualTo(3);
+    }
+
+    @Test
+    void speech_begins_with_its_first_word() {
+        say("calf twelve heifer", 1);
+
+        Heard heard = listen().get(0);
+        assertThat(heard.speech().start()).isEqualTo(SpokenSentence.SPOKEN_AT.plusMillis(2_500));
+        assertThat(heard.speech().zone()).isEqualTo(SpokenSentence.ZONE);
+        assertThat(statement(heard).facts())
+                .extracting(SaidFact::occurredAt)
+                .containsExactly(heard.speech().start());
+    }
+
+    @Test
+    void a_half_sentence_is_joined_with_its_rest() {
+        say("calf twelve", 1);
+        say("heifer", SHORT_PAUSE);
+
+        List<Heard> heard = listen();
         assertThat(heard).hasSize(2);
-        assertThat(heard.get(0).goesOn()).isFalse();
+        assertThat(heard.get(0).meaning()).isInstanceOf(Interpretation.Unsure.class);
         assertThat(heard.get(1).goesOn()).isTrue();
-        Statement whole = statement(heard.get(1)).orElseThrow();
-        assertThat(SpokenSentence.calfOf(whole)).isEqualTo("12");
-        assertThat(SpokenSentence.eventsOf(whole)).containsExactly("SexNoted sex=female", "NavelDipped");
+        assertThat(heard.get(1).meaning().words()).containsExactly("calf", "twelve", "heifer");
+        assertThat(events(heard.get(1))).containsExactly(SexNoted.class);
+        assertThat(heard.get(1).speech()).isEqualTo(heard.get(0).speech());
+        assertThat(heard.get(1).sound().start()).isEqualTo(heard.get(0).sound().start());
     }
 
     @Test
-    void facts_that_follow_later_belong_to_nobody() {
-        script.when("B", "calf twelve heifer");
-        script.when("D", "navel dipped");
-        silence(1);
-        burst('B');
-        silence(3);
-        burst('D');
-        silence(1);
+    void a_pause_between_number_and_unit_is_mended() {
+        say("calf twelve weight eighty eight", 1);
+        say("pounds", SHORT_PAUSE);
 
-        List<Heard> heard = hear();
-        assertThat(heard).hasSize(2);
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isTrue();
+        assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.Understood.class);
+    }
+
+    @Test
+    void a_calf_whose_name_took_a_pause_is_mended() {
+        say("calf", 1);
+        say("twelve heifer", SHORT_PAUSE);
+
+        List<Heard> heard = listen();
+        assertThat(heard.get(0).meaning()).isInstanceOf(Interpretation.NoMatch.class);
+        assertThat(heard.get(1).goesOn()).isTrue();
+        assertThat(events(heard.get(1))).containsExactly(SexNoted.class);
+    }
+
+    @Test
+    void what_follows_within_two_seconds_is_of_the_same_calf() {
+        say("calf twelve heifer", 1);
+        say("navel dipped", SHORT_PAUSE);
+
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isTrue();
+        assertThat(statement(heard.get(1)).calf())
+                .isEqualTo(statement(heard.get(0)).calf());
+        assertThat(events(heard.get(1))).containsExactly(SexNoted.class, NavelDipped.class);
+    }
+
+    @Test
+    void facts_may_follow_again_and_again() {
+        say("calf twelve heifer", 1);
+        say("navel dipped", SHORT_PAUSE);
+        say("standing", SHORT_PAUSE);
+
+        assertThat(events(listen().get(2))).hasSize(3);
+    }
+
+    @Test
+    void what_follows_later_stands_for_itself() {
+        say("calf twelve heifer", 1);
+        say("navel dipped", LONG_PAUSE);
+
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isFalse();
+        assertThat(heard.get(1).meaning()).isEqualTo(new Interpretation.NoMatch(List.of("navel", "dipped")));
+    }
+
+    @Test
+    void a_half_sentence_is_not_joined_with_what_comes_later() {
+        say("calf twelve", 1);
+        say("heifer", LONG_PAUSE);
+
+        assertThat(listen().get(1).meaning()).isInstanceOf(Interpretation.NoMatch.class);
+    }
+
+    @Test
+    void another_calf_within_two_seconds_is_another_statement() {
+        say("calf twelve heifer", 1);
+        say("calf thirteen bull", SHORT_PAUSE);
+
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isFalse();
+        assertThat(SpokenSentence.calfOf(statement(heard.get(1)))).isEqualTo("13");
+    }
+
+    @Test
+    void a_control_ends_the_statement_before_it() {
+        say("calf twelve heifer", 1);
+        say("confirm entry", SHORT_PAUSE);
+        say("navel dipped", SHORT_PAUSE);
+
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isFalse();
+        assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.ControlHeard.class);
+        assertThat(heard.get(2).goesOn()).isFalse();
+        assertThat(heard.get(2).meaning()).isInstanceOf(Interpretation.NoMatch.class);
+    }
+
+    @Test
+    void an_answer_ends_the_statement_before_it() {
+        say("calf twelve heifer", 1);
+        say("navel dipped", SHORT_PAUSE);
+
+        List<Heard> heard = listen(hearing::settle);
         assertThat(heard.get(1).goesOn()).isFalse();
         assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.NoMatch.class);
     }
 
     @Test
-    void half_a_sentence_is_heard_again_together_with_its_rest() {
-        script.when("B", "calf twelve weight eighty");
-        script.when("D", "eight pounds");
-        script.when("BD", "calf twelve weight eighty eight pounds");
-        silence(1);
-        burst('B');
-        silence(1);
-        burst('D');
-        silence(1);
+    void free_speech_after_note_is_joined() {
+        say("calf twelve note", 1);
+        say("the gate is broken", SHORT_PAUSE);
 
-        List<Heard> heard = hear();
-        assertThat(heard.get(heard.size() - 1).goesOn()).isTrue();
-        assertThat(SpokenSentence.eventsOf(
-                        statement(heard.get(heard.size() - 1)).orElseThrow()))
-                .containsExactly("CalfWeighed unit=pound, value=88");
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isTrue();
+        assertThat(events(heard.get(1))).containsExactly(VoiceNoteTaken.class);
+        assertThat(heard.get(1).sound().duration()).isGreaterThan(Duration.ofSeconds(3));
     }
 
     @Test
-    void a_calf_alone_waits_for_its_facts() {
-        script.when("B", "calf twelve");
-        script.when("D", "heifer");
-        script.when("BD", "calf twelve heifer");
-        silence(1);
-        burst('B');
-        silence(1);
-        burst('D');
-        silence(1);
+    void free_speech_that_is_none_of_our_words_is_joined_too() {
+        say("calf twelve heifer note", 1);
+        say("[unk]", SHORT_PAUSE);
 
-        List<Heard> heard = hear();
-        assertThat(heard.get(0).meaning())
-                .isInstanceOfSatisfying(
-                        Interpretation.Unsure.class,
-                        unsure -> assertThat(unsure.isIncomplete()).isTrue());
-        assertThat(SpokenSentence.eventsOf(statement(heard.get(1)).orElseThrow()))
-                .containsExactly("SexNoted sex=female");
-    }
-
-    @Test
-    void another_calf_begins_another_statement() {
-        script.when("B", "calf twelve heifer");
-        script.when("D", "calf thirteen bull");
-        silence(1);
-        burst('B');
-        silence(0.8);
-        burst('D');
-        silence(1);
-
-        List<Heard> heard = hear();
-        assertThat(heard).hasSize(2).noneMatch(Heard::goesOn);
-    }
-
-    @Test
-    void a_control_stands_for_itself() {
-        script.when("B", "calf twelve heifer");
-        script.when("D", "confirm entry");
-        silence(1);
-        burst('B');
-        silence(0.8);
-        burst('D');
-        silence(1);
-
-        List<Heard> heard = hear();
-        assertThat(heard).hasSize(2).noneMatch(Heard::goesOn);
-        assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.ControlHeard.class);
+        List<Heard> heard = listen();
+        assertThat(heard.get(1).goesOn()).isTrue();
+        assertThat(events(heard.get(1))).containsExactly(SexNoted.class, VoiceNoteTaken.class);
     }
 
     @Test
     void noise_after_a_statement_changes_nothing() {
-        script.when("B", "calf twelve heifer");
-        script.when("D", "[unk]");
-        script.when("BD", "calf twelve heifer scouring");
-        silence(1);
-        burst('B');
-        silence(0.8);
-        burst('D');
-        silence(1);
+        say("calf twelve heifer", 1);
+        say("[unk]", SHORT_PAUSE);
 
-        List<Heard> heard = hear();
+        List<Heard> heard = listen();
+        assertThat(heard.get(0).meaning()).isInstanceOf(Interpretation.Understood.class);
         assertThat(heard.get(1).goesOn()).isFalse();
         assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.NoMatch.class);
     }
 
     @Test
-    void free_speech_after_note_is_taken_up_to_the_pause() {
-        script.when("B", "calf twelve note");
-        script.when("D", "[unk]");
-        script.when("BD", "calf twelve note [unk]");
-        silence(1);
-        burst('B');
-        silence(0.8);
-        burst('D');
-        silence(1);
+    void noise_after_half_a_sentence_does_not_mend_it() {
+        say("calf twelve", 1);
+        say("[unk]", SHORT_PAUSE);
 
-        List<Heard> heard = hear();
-        assertThat(heard.get(1).goesOn()).isTrue();
-        assertThat(SpokenSentence.eventsOf(statement(heard.get(1)).orElseThrow()))
-                .containsExactly("VoiceNoteTaken");
-        assertThat(heard.get(1).sound().duration())
-                .isGreaterThan(heard.get(0).sound().duration());
+        assertThat(listen().get(1).goesOn()).isFalse();
+    }
+
+    @Test
+    void a_sound_without_words_is_no_match() {
+        starts.add(end + 1);
+        end += 1 + SPOKEN;
+
+        assertThat(listen()).extracting(Heard::meaning).containsExactly(new Interpretation.NoMatch(List.of()));
+    }
+
+    @Test
+    void the_end_of_the_source_ends_the_last_statement() {
+        say("calf twelve heifer", 1);
+        List<Heard> heard = new ArrayList<>();
+        Sound sound = sound();
+        for (int at = 0; at < (int) (2.9 * Sound.RATE); at += AudioSource.BLOCK) {
+            hearing.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(heard::add);
+        }
+        assertThat(heard).isEmpty();
+        assertThat(hearing.isSpeaking()).isTrue();
+
+        Optional<Heard> last = hearing.finish();
+        assertThat(last).hasValueSatisfying(end -> assertThat(events(end)).containsExactly(SexNoted.class));
+    }
+
+    @Test
+    void a_change_of_the_record_counts_from_the_next_statement_on() {
+        say("calf nineteen heifer", 1);
+        say("calf nineteen heifer", LONG_PAUSE);
+
+        List<Heard> heard = listen(() -> hearing.use(new Listening(Set.of("19"), false)));
+        assertThat(heard.get(0).meaning()).isInstanceOf(Interpretation.Unsure.class);
+        assertThat(heard.get(1).meaning()).isInstanceOf(Interpretation.Understood.class);
+    }
+
+    /** Puts a second of speech after a pause; its words are found in the middle of it. */
+    private void say(String words, double pause) {
+        double start = end + pause;
+        starts.add(start);
+        recognizer.at(Duration.ofMillis(Math.round((start + SPOKEN / 2) * 1000)), words);
+        end = start + SPOKEN;
+    }
+
+    private List<Heard> listen() {
+        return listen(() -> {});
+    }
+
+    private List<Heard> listen(Runnable afterEach) {
+        List<Heard> heard = new ArrayList<>();
+        Sound sound = sound();
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            hearing.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(one -> {
+                heard.add(one);
+                afterEach.run();
+            });
+        }
+        hearing.finish().ifPresent(heard::add);
+        assertThat(heard).as("utterances").hasSameSizeAs(starts);
+        return heard;
+    }
+
+    private Sound sound() {
+        double[] samples = Tones.noise(end + 2, 0.001, new Random(4));
+        starts.forEach(start -> Tones.mix(samples, Tones.syllables(SPOKEN, 0.3), start));
+        return Tones.sound(samples);
+    }
+
+    private static Statement statement(Heard heard) {
+        return heard.meaning() instanceof Interpretation.Unsure unsure
+                ? unsure.best()
+                : ((Interpretation.Understood) heard.meaning()).statement();
+    }
+
+    private static List<Object> events(Heard heard) {
+        assertThat(heard.meaning()).isInstanceOf(Interpretation.Understood.class);
+        return statement(heard).facts().stream()
+                .<Object>map(fact -> fact.event().getClass())
+                .toList();
     }
 }

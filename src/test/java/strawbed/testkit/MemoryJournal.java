@@ -1,9 +1,10 @@
 package strawbed.testkit;
 
-import java.time.Clock;
-import java.time.ZoneId;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -15,44 +16,50 @@ import strawbed.journal.JournalException;
 import strawbed.journal.NewOpenStatement;
 import strawbed.journal.OpenStatement;
 
-/** A record in memory that can be told to fail. */
+/** A record in memory that can be told to fail. All of it is at one instant. */
 public final class MemoryJournal implements EventJournal {
-    private final Clock clock;
-    private final ZoneId zone;
     private final List<RecordedEvent> events = new ArrayList<>();
-    private final List<OpenStatement> open = new ArrayList<>();
-    private @Nullable String full;
-    private long next = 1;
+    private final Map<UUID, OpenStatement> open = new LinkedHashMap<>();
+    private final List<String> settled = new ArrayList<>();
+    private final Instant now;
+    private long ids;
+    private @Nullable String failure;
 
-    public MemoryJournal(Clock clock, ZoneId zone) {
-        this.clock = clock;
-        this.zone = zone;
+    public MemoryJournal(Instant now) {
+        this.now = now;
     }
 
-    /** From now on nothing is saved, for this reason; null mends it. */
-    public void failWith(@Nullable String reason) {
-        full = reason;
+    /** The next append is refused. */
+    public void failNext(String reason) {
+        failure = reason;
+    }
+
+    /** How kept statements came to their end, each as "words: how". */
+    public List<String> settled() {
+        return List.copyOf(settled);
     }
 
     @Override
-    public List<RecordedEvent> append(List<NewEvent> added) {
-        if (full != null) {
-            throw new JournalException(JournalException.Reason.FULL, full, null);
+    public List<RecordedEvent> append(List<NewEvent> more) {
+        if (failure != null) {
+            String reason = failure;
+            failure = null;
+            throw new JournalException(JournalException.Reason.FULL, reason, null);
         }
-        List<RecordedEvent> saved = new ArrayList<>();
-        for (NewEvent event : added) {
-            saved.add(new RecordedEvent(
-                    new EventId(new UUID(0, next)),
-                    next++,
-                    clock.instant(),
+        List<RecordedEvent> added = new ArrayList<>();
+        for (NewEvent event : more) {
+            added.add(new RecordedEvent(
+                    new EventId(new UUID(0x7000L, ++ids)),
+                    events.size() + added.size() + 1L,
+                    now,
                     event.occurredAt(),
-                    zone,
+                    SpokenSentence.ZONE,
                     event.calf(),
                     event.event(),
                     event.provenance()));
         }
-        events.addAll(saved);
-        return saved;
+        events.addAll(added);
+        return List.copyOf(added);
     }
 
     @Override
@@ -67,25 +74,27 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public OpenStatement keep(NewOpenStatement statement) {
-        OpenStatement kept = new OpenStatement(new UUID(1, next++), clock.instant(), statement);
-        open.add(kept);
+        OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
+        open.put(kept.id(), kept);
         return kept;
     }
 
     @Override
     public void settle(UUID id, String how) {
-        if (!open.removeIf(statement -> statement.id().equals(id))) {
-            throw new IllegalArgumentException("no open statement " + id);
+        OpenStatement statement = open.remove(id);
+        if (statement == null) {
+            throw new IllegalArgumentException("No open statement has the id " + id);
         }
+        settled.add(String.join(" ", statement.statement().words()) + ": " + how);
     }
 
     @Override
     public List<OpenStatement> openStatements() {
-        return List.copyOf(open);
+        return List.copyOf(open.values());
     }
 
     @Override
     public void close() {
-        // Nothing is held.
+        open.clear();
     }
 }
