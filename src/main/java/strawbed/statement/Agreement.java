@@ -15,7 +15,16 @@ final class Agreement {
                         .thenComparingInt(meaning -> votes(meaning, meanings))
                         .thenComparingInt(meaning -> -meanings.indexOf(meaning)))
                 .orElseThrow();
-        if (rank(best) < 2 || votes(best, meanings) > 1) {
+        if (rank(best) < 2) {
+            return best;
+        }
+        List<Interpretation> doubting = meanings.stream()
+                .filter(other -> rank(other) == 1 && other.sense().equals(best.sense()))
+                .toList();
+        if (2 * doubting.size() > votes(best, meanings)) {
+            return doubting.get(0);
+        }
+        if (votes(best, meanings) > 1) {
             return best;
         }
         boolean disputed = meanings.stream()

@@ -15,7 +15,7 @@ public interface Interpreter {
 
     /**
      * The one outcome of several hearings of the same sound, the plain one first: the meaning found most often; asked
-     * about when only one hearing found it, or when another was found as often.
+     * about when the hearings dispute it, or when most of them doubt it.
      */
     Interpretation agreed(List<Interpretation> meanings);
 }

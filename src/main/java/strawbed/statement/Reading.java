@@ -1,6 +1,7 @@
 package strawbed.statement;
 
 import java.util.List;
+import java.util.Optional;
 import strawbed.grammar.ParseTree;
 
 /**
@@ -17,6 +18,20 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
     /** Whether two readings come to the same record. */
     boolean sameMeaning(Reading other) {
         return meaning.sense().equals(other.meaning().sense());
+    }
+
+    /** Whether two readings name the same calf, if they name one. */
+    boolean sameCalf(Reading other) {
+        return calf().equals(other.calf());
+    }
+
+    private Optional<CalfReference> calf() {
+        if (meaning instanceof Interpretation.Understood understood) {
+            return Optional.of(understood.statement().calf());
+        }
+        return meaning instanceof Interpretation.Unsure unsure
+                ? Optional.of(unsure.best().calf())
+                : Optional.empty();
     }
 
     /** How many facts it tells. */

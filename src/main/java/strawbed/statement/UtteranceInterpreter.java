@@ -25,6 +25,12 @@ public final class UtteranceInterpreter implements Interpreter {
 
     private static final RuleId CALF = new RuleId("calf.abnf", "calf");
 
+    /**
+     * A fact of the wrong calf is the worst mistake: a reading that names another calf is a rival this much sooner. On
+     * thirteen heard as thirty the right reading was 0.7 to 1.7 behind the wrong one.
+     */
+    private static final double OTHER_CALF = 4;
+
     private final GrammarMatcher matcher;
     private final RuleId utterance;
     private final RuleId facts;
@@ -117,7 +123,8 @@ public final class UtteranceInterpreter implements Interpreter {
 
     private boolean rivals(Reading other, Reading best) {
         // A reading of a calf that does not exist is no rival to one of a calf that does.
-        return (other.isClear() || !best.isClear()) && best.score() - other.score() < doubtMargin;
+        double margin = other.sameCalf(best) ? doubtMargin : doubtMargin * OTHER_CALF;
+        return (other.isClear() || !best.isClear()) && best.score() - other.score() < margin;
     }
 
     /** The meanings of one reading: empty when it does not parse whole. */

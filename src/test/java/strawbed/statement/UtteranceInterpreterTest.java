@@ -100,7 +100,19 @@ class UtteranceInterpreterTest {
     void a_reading_beyond_the_margin_is_no_doubt() {
         assertUnderstood(
                 LISTENER.hears(List.of(
-                        Grammars.reading("calf thirteen heifer", 10), Grammars.reading("calf thirty heifer", 9))),
+                        Grammars.reading("calf thirteen heifer", 10), Grammars.reading("calf thirteen bull", 9))),
+                "13",
+                HEIFER);
+    }
+
+    @Test
+    void another_calf_is_a_doubt_from_further_away() {
+        assertThat(LISTENER.hears(List.of(
+                        Grammars.reading("calf thirteen heifer", 10), Grammars.reading("calf thirty heifer", 8.5))))
+                .isInstanceOf(Interpretation.Unsure.class);
+        assertUnderstood(
+                LISTENER.hears(List.of(
+                        Grammars.reading("calf thirteen heifer", 10), Grammars.reading("calf thirty heifer", 5.5))),
                 "13",
                 HEIFER);
     }
