@@ -20,18 +20,19 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
         return meaning.sense().equals(other.meaning().sense());
     }
 
-    /** Whether two readings name the same calf, if they name one. */
-    boolean sameCalf(Reading other) {
-        return calf().equals(other.calf());
+    /** Whether two readings name different calves of the record. A calf that is opened cannot take another's facts. */
+    boolean namesOtherCalf(Reading other) {
+        return calf().isPresent() && other.calf().isPresent() && !calf().equals(other.calf());
     }
 
     private Optional<CalfReference> calf() {
+        CalfReference named = null;
         if (meaning instanceof Interpretation.Understood understood) {
-            return Optional.of(understood.statement().calf());
+            named = understood.statement().calf();
+        } else if (meaning instanceof Interpretation.Unsure unsure) {
+            named = unsure.best().calf();
         }
-        return meaning instanceof Interpretation.Unsure unsure
-                ? Optional.of(unsure.best().calf())
-                : Optional.empty();
+        return Optional.ofNullable(named instanceof CalfReference.New ? null : named);
     }
 
     /** How many facts it tells. */

@@ -123,7 +123,7 @@ public final class UtteranceInterpreter implements Interpreter {
 
     private boolean rivals(Reading other, Reading best) {
         // A reading of a calf that does not exist is no rival to one of a calf that does.
-        double margin = other.sameCalf(best) ? doubtMargin : doubtMargin * OTHER_CALF;
+        double margin = other.namesOtherCalf(best) ? doubtMargin * OTHER_CALF : doubtMargin;
         return (other.isClear() || !best.isClear()) && best.score() - other.score() < margin;
     }
 
