@@ -94,12 +94,17 @@ public record Dialog(
                 .flatMap(event -> Caution.of(event).stream())
                 .distinct()
                 .forEach(caution -> prompts.add(new Prompt.Warn(caution)));
-        boolean clear = doubts.isEmpty() && heard.canBeConfirmed();
-        prompts.add(clear ? new Prompt.ReadBack(heard) : new Prompt.Ask(heard));
+        prompts.add(readBack(heard));
         CalfId named = calfOf(target);
         Dialog next = new Dialog(heard, false, lastSaved, named != null ? named : sameCalf);
         List<DialogStep.Kept> left = said.goesOn() || pending == null ? List.of() : List.of(unconfirmed(pending));
         return new DialogStep(next, prompts, List.of(), left);
+    }
+
+    /** A doubt is asked again each time the statement is read back. */
+    private static Prompt readBack(Pending heard) {
+        boolean clear = heard.doubts().isEmpty() && heard.canBeConfirmed();
+        return clear ? new Prompt.ReadBack(heard) : new Prompt.Ask(heard);
     }
 
     /** A left-over belongs to a feed: one of the record, or one of the same statement. */
@@ -117,15 +122,14 @@ public record Dialog(
         return switch (order.control()) {
             case CONFIRM_ENTRY -> confirm();
             case CANCEL_ENTRY -> pending == null ? tell(new Prompt.NothingPending()) : cancel(pending);
-            case REPEAT_ENTRY ->
-                pending == null ? tell(new Prompt.NothingPending()) : tell(new Prompt.ReadBack(pending));
+            case REPEAT_ENTRY -> tell(pending == null ? new Prompt.NothingPending() : readBack(pending));
             case UNDO_LAST_ENTRY -> undo(now, order.source());
             case WHAT_IS_DUE -> tell(new Prompt.TellDue());
             case HOW_IS_CALF ->
                 tell(calfAsked(order, herd).<Prompt>map(Prompt.TellCalf::new).orElseGet(Prompt.NoSuchCalf::new));
             case PRINT_CARD ->
                 tell(calfAsked(order, herd).<Prompt>map(Prompt.PrintCard::new).orElseGet(Prompt.NoSuchCalf::new));
-            case PUT_IT_OFF -> tell(new Prompt.PutOff());
+            case PUT_IT_OFF -> tell(new Prompt.NothingToPutOff());
             case PAUSE_RECORDER -> tell(new Prompt.Paused());
             case WAKE_UP_RECORDER -> tell(new Prompt.Awake());
         };

@@ -54,8 +54,8 @@ public sealed interface Prompt {
     /** A card is wanted. */
     record PrintCard(CalfId calf) implements Prompt {}
 
-    /** Due items are put off. */
-    record PutOff() implements Prompt {}
+    /** Nothing was announced that could be put off: due items are shown when asked for, not announced. */
+    record NothingToPutOff() implements Prompt {}
 
     /** The recorder stops listening for statements. */
     record Paused() implements Prompt {}

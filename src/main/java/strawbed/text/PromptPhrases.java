@@ -76,7 +76,7 @@ final class PromptPhrases {
         if (prompt instanceof Prompt.PrintCard) {
             return PROMPT_PRINT_CARD;
         }
-        if (prompt instanceof Prompt.PutOff) {
+        if (prompt instanceof Prompt.NothingToPutOff) {
             return PROMPT_PUT_OFF;
         }
         if (prompt instanceof Prompt.Paused) {

@@ -132,6 +132,13 @@ class RecorderTest {
     }
 
     @Test
+    void repeat_asks_a_doubt_again() {
+        List<Prompt> first = hears("calf ninety nine heifer");
+        assertThat(first).hasExactlyElementsOfTypes(Prompt.Ask.class);
+        assertThat(hears("repeat entry")).isEqualTo(first);
+    }
+
+    @Test
     void undo_withdraws_the_last_entry_and_keeps_it_in_the_history() {
         hasCalf("twelve");
         hears("calf twelve bull navel dipped");

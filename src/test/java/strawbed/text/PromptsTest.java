@@ -249,7 +249,7 @@ class PromptsTest {
                 new Prompt.TellDue(),
                 new Prompt.TellCalf(Told.calf("A")),
                 new Prompt.PrintCard(Told.calf("A")),
-                new Prompt.PutOff(),
+                new Prompt.NothingToPutOff(),
                 new Prompt.Paused(),
                 new Prompt.Awake());
         assertThat(all.stream().<Object>map(Object::getClass))
