@@ -32,6 +32,8 @@ public final class Plausibility {
     private static final Range SERUM_BRIX = new Range("serum brix", "%", "7.3", "12.4", "range seen by Deelen 2014");
     private static final Range SERUM_PROTEIN =
             new Range("serum protein", "g/dL", "4.4", "8.8", "range seen by Deelen 2014");
+    private static final Range SERUM_ANTIBODY =
+            new Range("serum antibody", "g/L", "2.1", "59.1", "range seen by Deelen 2014");
     private static final Range WEIGHT = new Range("weight", "kg", "15", "70", COMMON);
     private static final Range CALF_TEMPERATURE = new Range("calf temperature", "C", "32", "43", COMMON);
     private static final Range HEART_RATE = new Range("heart rate", "per minute", "40", "250", COMMON);
@@ -60,7 +62,7 @@ public final class Plausibility {
             FEED.check(fed.volume().inLitres(), odd);
             WARMED_TO.check(celsius(fed.warmedTo()), odd);
         } else if (event instanceof SerumTested tested) {
-            (tested.kind() == Term.SerumMeasure.BRIX ? SERUM_BRIX : SERUM_PROTEIN).check(tested.value(), odd);
+            ofSerum(tested.kind()).check(tested.value(), odd);
         } else if (event instanceof CalfWeighed weighed) {
             WEIGHT.check(weighed.weight().inKilograms(), odd);
         } else if (event instanceof TemperatureTaken taken) {
@@ -76,6 +78,14 @@ public final class Plausibility {
             HUMIDITY.check(noted.humidity(), odd);
         }
         return List.copyOf(odd);
+    }
+
+    private static Range ofSerum(Term.SerumMeasure kind) {
+        return switch (kind) {
+            case PROTEIN -> SERUM_PROTEIN;
+            case BRIX -> SERUM_BRIX;
+            case IGG -> SERUM_ANTIBODY;
+        };
     }
 
     private static @Nullable BigDecimal celsius(@Nullable Temperature temperature) {

@@ -2,6 +2,9 @@ package strawbed.event;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import strawbed.measure.Mass;
 import strawbed.measure.Temperature;
@@ -267,7 +270,7 @@ public sealed interface Event {
     /**
      * A measure of a calf's serum.
      *
-     * @param value g/dL for protein, percent for Brix
+     * @param value g/dL for protein, percent for Brix, g/L for antibody
      * @param drawnAt when the blood was drawn, where it was said
      */
     record SerumTested(
@@ -426,6 +429,22 @@ public sealed interface Event {
         }
     }
 
+    /**
+     * The farm took up a protocol, and cares for calves by it from now on.
+     *
+     * @param settings every value as text, by the name of its setting
+     */
+    record ProtocolAdopted(SortedMap<String, String> settings) implements Event {
+        public ProtocolAdopted {
+            settings = Collections.unmodifiableSortedMap(new TreeMap<>(settings));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.protocolAdopted(this);
+        }
+    }
+
     // About the record itself.
 
     /** An earlier event no longer counts: undone, or told better by another one. It stays in the record. */
@@ -515,6 +534,8 @@ public sealed interface Event {
         R barnClimateNoted(BarnClimateNoted e);
 
         R colostrumStored(ColostrumStored e);
+
+        R protocolAdopted(ProtocolAdopted e);
 
         R eventWithdrawn(EventWithdrawn e);
     }

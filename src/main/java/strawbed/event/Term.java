@@ -174,7 +174,9 @@ public interface Term {
     /** What was measured in a calf's serum. */
     enum SerumMeasure implements Term {
         PROTEIN,
-        BRIX
+        BRIX,
+        /** Antibody (immunoglobulin G) as a laboratory tells it. */
+        IGG
     }
 
     /** What somebody says was given; what it was is in the sound. */

@@ -98,6 +98,7 @@ final class EventOfFields {
                         volume(),
                         in.number("brix"),
                         in.term("treatment", Term.ColostrumTreatment.class));
+            case "ProtocolAdopted" -> new Event.ProtocolAdopted(in.must("settings", in.texts("settings")));
             case "EventWithdrawn" -> new Event.EventWithdrawn(new EventId(in.must("event", in.id("event"))));
             default -> throw in.newer("this type");
         };

@@ -219,6 +219,11 @@ final class FieldsOfEvent implements Event.Cases<WrittenFields> {
     }
 
     @Override
+    public WrittenFields protocolAdopted(Event.ProtocolAdopted e) {
+        return none().texts("settings", e.settings());
+    }
+
+    @Override
     public WrittenFields eventWithdrawn(Event.EventWithdrawn e) {
         return none().text("event", e.event().toString());
     }

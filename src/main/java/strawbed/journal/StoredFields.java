@@ -6,6 +6,8 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -88,6 +90,21 @@ final class StoredFields {
     @Nullable
     UUID id(String name) {
         return take(name, String.class, UUID::fromString);
+    }
+
+    /** Texts by their names. */
+    @Nullable
+    SortedMap<String, String> texts(String name) {
+        return take(name, Map.class, map -> {
+            SortedMap<String, String> texts = new TreeMap<>();
+            for (Map.Entry<?, ?> entry : ((Map<?, ?>) map).entrySet()) {
+                if (!(entry.getKey() instanceof String key) || !(entry.getValue() instanceof String value)) {
+                    throw new IllegalArgumentException("no text: " + entry);
+                }
+                texts.put(key, value);
+            }
+            return texts;
+        });
     }
 
     /** Says that a field which must be there is missing, unless it is there. */

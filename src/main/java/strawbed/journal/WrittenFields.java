@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import strawbed.event.Term;
 
@@ -38,6 +39,11 @@ final class WrittenFields {
     }
 
     WrittenFields truth(String name, boolean value) {
+        return put(name, value);
+    }
+
+    /** Texts by their names, in the order of these. */
+    WrittenFields texts(String name, SortedMap<String, String> value) {
         return put(name, value);
     }
 

@@ -210,6 +210,7 @@ public final class EventPhrases implements Event.Cases<String> {
         String result = switch (e.kind()) {
             case PROTEIN ->
                 wording.text(EVENT_SERUM_PROTEIN, wording.text(GRAMS_A_DECILITRE, figures.number(e.value())));
+            case IGG -> wording.text(EVENT_SERUM_IGG, wording.text(GRAMS_A_LITRE, figures.number(e.value())));
             case BRIX -> wording.text(EVENT_SERUM_BRIX, figures.percent(e.value()));
         };
         return e.drawnAt() == null ? result : wording.text(EVENT_BLOOD_DRAWN, result, figures.clock(e.drawnAt()));
@@ -290,6 +291,11 @@ public final class EventPhrases implements Event.Cases<String> {
         String stored = wording.text(EVENT_STORED, figures.volume(e.volume()), figures.animal(e.batch()));
         String tested = e.brix() == null ? stored : wording.text(EVENT_STORED_BRIX, stored, figures.percent(e.brix()));
         return and(tested, word(e.treatment()));
+    }
+
+    @Override
+    public String protocolAdopted(Event.ProtocolAdopted e) {
+        return wording.text(EVENT_PROTOCOL);
     }
 
     @Override

@@ -115,6 +115,7 @@ final class UsualRange {
         return switch (odd.unit()) {
             case "%" -> figures::percent;
             case "per minute" -> amount -> wording.text(MessageKey.PER_MINUTE, figures.number(amount));
+            case "g/L" -> amount -> wording.text(MessageKey.GRAMS_A_LITRE, figures.number(amount));
             case "g/dL" -> amount -> wording.text(MessageKey.GRAMS_A_DECILITRE, figures.number(amount));
             case "mg/mL" -> amount -> wording.text(MessageKey.MILLIGRAMS_A_MILLILITRE, figures.number(amount));
             case "C" -> amount -> wording.text(MessageKey.CELSIUS, figures.number(amount));

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import strawbed.event.Event;
@@ -86,6 +88,8 @@ public final class RandomEvents {
                 () -> new Event.VoiceNoteTaken(maybe("n.wav")),
                 () -> new Event.BarnClimateNoted(temperature(), maybe(decimal(120))),
                 () -> new Event.ColostrumStored("b1", volume(), maybe(decimal(50)), null),
+                () -> new Event.ProtocolAdopted(
+                        new TreeMap<>(Map.of("target_within_hours", pick(List.of("1.5", "2", "3", "x"))))),
                 () -> new Event.EventWithdrawn(
                         earlier.isEmpty()
                                 ? EventId.of("00000000-0000-7000-8000-000000000000")

@@ -3,6 +3,7 @@ package strawbed.journal;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Map;
+import java.util.TreeMap;
 import strawbed.event.Event;
 import strawbed.event.EventId;
 import strawbed.event.Term;
@@ -62,6 +63,13 @@ final class ApprovedEvents {
             Map.entry(
                     "CalfWeighed.v1.kilogram",
                     new Event.CalfWeighed(new Mass(new BigDecimal("40"), MassUnit.KILOGRAM), null)),
+            Map.entry(
+                    "ProtocolAdopted.v1",
+                    new Event.ProtocolAdopted(
+                            new TreeMap<>(Map.of("target_within_hours", "2", "watch_minutes", "30, 60")))),
+            Map.entry(
+                    "SerumTested.v1.antibody",
+                    new Event.SerumTested(Term.SerumMeasure.IGG, new BigDecimal("18.5"), null)),
             Map.entry("SerumTested.v1", new Event.SerumTested(Term.SerumMeasure.PROTEIN, new BigDecimal("5.6"), T)),
             Map.entry(
                     "SerumTested.v1.undated",

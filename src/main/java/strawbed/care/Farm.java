@@ -1,0 +1,80 @@
+package strawbed.care;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.calf.Timed;
+import strawbed.event.Event;
+import strawbed.event.Event.BarnClimateNoted;
+import strawbed.event.Event.ColostrumStored;
+import strawbed.event.RecordedEvent;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Protocols;
+import strawbed.protocol.Setting;
+
+/** What holds for all calves of a record: the farm's protocols, the barn's air and the colostrum in stock. */
+public final class Farm {
+    private final Protocols protocols;
+    private final List<Timed<BarnClimateNoted>> air;
+    private final List<Timed<ColostrumStored>> stored;
+
+    private Farm(List<RecordedEvent> barn) {
+        this.protocols = Protocols.of(barn);
+        this.air = of(barn, BarnClimateNoted.class);
+        this.stored = of(barn, ColostrumStored.class);
+    }
+
+    public static Farm of(Herd herd) {
+        return new Farm(herd.barn());
+    }
+
+    /** The protocol in force at the calf's birth: by it the calf is cared for and judged. */
+    public Protocol protocolFor(CalfRecord calf) {
+        return calf.bornAbout().map(protocols::at).orElseGet(protocols::latest);
+    }
+
+    /** The protocol that calves born now are cared for by. */
+    public Protocol protocol() {
+        return protocols.latest();
+    }
+
+    /** The barn's air at this time: the latest reading before it that still holds. */
+    public Optional<Timed<BarnClimateNoted>> airAt(Instant time) {
+        Instant oldest = time.minus(protocols.at(time).time(Setting.BARN_READING_HOURS));
+        Timed<BarnClimateNoted> latest = null;
+        for (Timed<BarnClimateNoted> reading : air) {
+            if (!reading.at().isAfter(time)
+                    && !reading.at().isBefore(oldest)
+                    && (latest == null || !reading.at().isBefore(latest.at()))) {
+                latest = reading;
+            }
+        }
+        return Optional.ofNullable(latest);
+    }
+
+    /** What was put in stock under this number last before this time. */
+    public Optional<Timed<ColostrumStored>> storedAs(String batch, Instant time) {
+        return stored.stream()
+                .filter(kept -> kept.event().batch().equals(batch))
+                .filter(kept -> !kept.at().isAfter(time))
+                .reduce((earlier, later) -> later.at().isBefore(earlier.at()) ? earlier : later);
+    }
+
+    /** All colostrum that was put in stock, in the order of the record. */
+    public List<Timed<ColostrumStored>> stored() {
+        return stored;
+    }
+
+    private static <E extends Event> List<Timed<E>> of(List<RecordedEvent> barn, Class<E> kind) {
+        List<Timed<E>> found = new ArrayList<>();
+        for (RecordedEvent recorded : barn) {
+            if (kind.isInstance(recorded.event())) {
+                found.add(new Timed<>(recorded.occurredAt(), recorded.id(), kind.cast(recorded.event())));
+            }
+        }
+        return List.copyOf(found);
+    }
+}

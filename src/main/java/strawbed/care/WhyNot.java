@@ -1,0 +1,41 @@
+package strawbed.care;
+
+/** Why something is not judged. */
+public enum WhyNot {
+    /** No birth, finding or opening is on record. */
+    NO_TIME_OF_BIRTH,
+    /** It was told as before the birth. */
+    BEFORE_BIRTH,
+    /** The birth was told as later than now. */
+    BORN_LATER_THAN_NOW,
+    /** No colostrum was fed yet. */
+    NOT_FED,
+    /** The calf sucked its dam: how much is not known. */
+    SUCKLED,
+    /** It was not weighed, and there is no published mean weight for its breed. */
+    NO_WEIGHT,
+    /** The colostrum was not tested. */
+    NOT_TESTED,
+    /** The reading is outside the range that the estimate was made for. */
+    OUTSIDE_RANGE,
+    /** The reading cannot be true. */
+    NOT_PLAUSIBLE,
+    /** The milk's temperature was not said, and the hydrometer needs it. */
+    NO_MILK_TEMPERATURE,
+    /** No published figure for a first feed this late. */
+    NO_PUBLISHED_FIGURE,
+    /** No serum was tested. */
+    NO_SAMPLE,
+    /** The blood was drawn too early. */
+    DRAWN_TOO_EARLY,
+    /** The blood was drawn too late. */
+    DRAWN_TOO_LATE,
+    /** Fed on replacer: protein and Brix of the serum do not tell; antibody does. */
+    REPLACER,
+    /** The calf is dead. */
+    DEAD,
+    /** Too few calves to say anything of the herd. */
+    TOO_FEW,
+    /** Nothing of it is on record. */
+    NOT_RECORDED
+}

@@ -1,0 +1,8 @@
+package strawbed.protocol;
+
+/** The units in which amounts are shown. */
+public enum Units {
+    AS_SPOKEN,
+    US,
+    METRIC
+}
