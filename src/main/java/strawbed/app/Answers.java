@@ -11,6 +11,7 @@ import strawbed.calf.Herd;
 import strawbed.card.CardContents;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
+import strawbed.care.Farm;
 import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.report.CalfCard;
@@ -54,7 +55,7 @@ final class Answers {
         }
         if (prompt instanceof Prompt.TellCalf asked) {
             CalfRecord calf = calf(asked.calf(), herd);
-            return duePhrases.calf(calf, DueList.of(calf, now), now);
+            return duePhrases.calf(calf, DueList.of(calf, Farm.of(herd), now), now);
         }
         if (prompt instanceof Prompt.PrintCard wanted) {
             CalfRecord calf = calf(wanted.calf(), herd);

@@ -9,6 +9,7 @@ import strawbed.calf.Herd;
 import strawbed.care.Caution;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
+import strawbed.care.Farm;
 import strawbed.report.CalfCard;
 import strawbed.text.CautionPhrases;
 import strawbed.text.DuePhrases;
@@ -19,7 +20,8 @@ import strawbed.text.Messages;
 /** Makes a calf's card from its record. Safe for any thread. */
 public final class CardContents {
     /** These are for the maternity pen and were told there; at the hutch they would take the room of tasks. */
-    private static final Set<Caution> AT_THE_PEN = Set.of(Caution.FRESH_COW, Caution.STRONG_IODINE);
+    private static final Set<Caution> AT_THE_PEN =
+            Set.of(Caution.FRESH_COW, Caution.STRONG_IODINE, Caution.BIRTH_FLUIDS, Caution.LIFTING);
 
     private CardContents() {}
 
@@ -32,7 +34,7 @@ public final class CardContents {
     public static CalfCard of(CalfRecord calf, Herd herd, Instant now, Messages messages, ZoneId zone, String farm) {
         Figures figures = Figures.written(messages, zone);
         Identity identity = new Identity(calf, messages, figures);
-        List<DueItem> due = DueList.of(calf, now);
+        List<DueItem> due = DueList.of(calf, Farm.of(herd), now);
         CautionPhrases cautions = new CautionPhrases(messages);
         return new CalfCard(
                 identity.number(),

@@ -82,9 +82,9 @@ record FirstDayLine(CalfRecord calf, Instant now, Messages messages, Figures fig
         return switch (kind) {
             case FIRST_COLOSTRUM, SECOND_COLOSTRUM -> Optional.of(MarkKind.FEED);
             case NAVEL_DIP, NAVEL_REDIP, REPEAT_DIP -> Optional.of(MarkKind.DIP);
-            case BREATHING_RECHECK, BREATHING_CHECK, COLD_RECHECK, ON_BREASTBONE, WATCH_CHECK, STAND ->
+            case BREATHING_RECHECK, BREATHING_CHECK, COLD_RECHECK, ON_BREASTBONE, WATCH_CHECK, STAND, SUCK ->
                 Optional.of(MarkKind.CHECK);
-            case DRY, TAG, WEIGH, SERUM_SAMPLE -> Optional.empty();
+            case CALL_VET, SHELTER, DRY, NAVEL_LOOK, TAG, WEIGH, SERUM_SAMPLE -> Optional.empty();
         };
     }
 }

@@ -3,26 +3,27 @@ package strawbed.care;
 import java.math.BigDecimal;
 import strawbed.measure.Temperature;
 import strawbed.measure.TemperatureUnit;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /**
  * The lines for a calf's own temperature, compared exactly in Fahrenheit, the scale the sources use: 100.0 F is not
  * cold yet, 99.9 F is.
- *
- * <p>Sources: cold below 100 F, University of Nevada Reno, Cattle Producer's Library CL 788; warm again from 101 F,
- * common practice, no published source.
+ * The lines and their sources are those of the farm's protocol.
  */
 final class Cold {
-    private static final BigDecimal COLD_BELOW = new BigDecimal(100);
-    private static final BigDecimal WARM_FROM = new BigDecimal(101);
-
     private Cold() {}
 
-    static boolean isCold(Temperature temperature) {
-        return fahrenheit(temperature).compareTo(COLD_BELOW) < 0;
+    static boolean isCold(Temperature temperature, Protocol protocol) {
+        return fahrenheit(temperature).compareTo(protocol.number(Setting.COLD_BELOW_FAHRENHEIT)) < 0;
     }
 
-    static boolean isWarm(Temperature temperature) {
-        return fahrenheit(temperature).compareTo(WARM_FROM) >= 0;
+    static boolean isVeryCold(Temperature temperature, Protocol protocol) {
+        return fahrenheit(temperature).compareTo(protocol.number(Setting.VERY_COLD_BELOW_FAHRENHEIT)) < 0;
+    }
+
+    static boolean isWarm(Temperature temperature, Protocol protocol) {
+        return fahrenheit(temperature).compareTo(protocol.number(Setting.WARM_FROM_FAHRENHEIT)) >= 0;
     }
 
     /** Exact: this way round there is nothing to divide. Source: NIST SP 811. */

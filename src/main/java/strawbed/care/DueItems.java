@@ -6,18 +6,26 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import strawbed.calf.CalfRecord;
+import strawbed.calf.Timed;
+import strawbed.event.Event.CalfDied;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /** The items of one calf at one time, while they are gathered. For one thread. */
 final class DueItems {
     private final CalfRecord calf;
     private final AgeStart start;
     private final Instant now;
+    private final Protocol protocol;
+    private final Ground ofBirth;
     private final List<DueItem> items = new ArrayList<>();
 
-    DueItems(CalfRecord calf, AgeStart start, Instant now) {
+    DueItems(CalfRecord calf, AgeStart start, Instant now, Protocol protocol) {
         this.calf = calf;
         this.start = start;
         this.now = now;
+        this.protocol = protocol;
+        this.ofBirth = new Ground(start.basis(), null, protocol);
     }
 
     CalfRecord calf() {
@@ -28,61 +36,58 @@ final class DueItems {
         return now;
     }
 
+    Protocol protocol() {
+        return protocol;
+    }
+
+    Instant birth() {
+        return start.at();
+    }
+
     /** The instant at this age. */
     Instant at(Duration age) {
         return start.at().plus(age);
     }
 
-    /** An item that is late after {@code dueAt} and missed after {@code hardLimit}, unless it is settled. */
-    void add(DueKind kind, Instant from, Instant dueAt, @Nullable Instant hardLimit, Settled settled) {
-        add(kind, from, dueAt, hardLimit, settled, open(from, dueAt, hardLimit));
+    /** The instant at the age that a setting has. */
+    Instant at(Setting age) {
+        return at(protocol.time(age));
     }
 
-    /** An item that stands like this unless it is settled. */
-    void add(DueKind kind, Instant from, Instant dueAt, @Nullable Instant hardLimit, Settled settled, DueState open) {
-        DueState state = switch (settled) {
-            case DONE -> DueState.DONE;
-            case NEEDLESS -> DueState.NOT_NEEDED;
-            case NO -> calf.isAlive() ? open : DueState.NOT_NEEDED;
-        };
-        items.add(new DueItem(calf.id(), kind, from, dueAt, hardLimit, state, kind.rule() + counted()));
+    /** An item that the birth asks for. */
+    void add(DueKind kind, DueTimes times, Settled settled) {
+        add(kind, times, settled, ofBirth, times.stateAt(now));
+    }
+
+    /** An item that the birth asks for, which stands like this unless it is settled. */
+    void add(DueKind kind, DueTimes times, Settled settled, DueState open) {
+        add(kind, times, settled, ofBirth, open);
+    }
+
+    /** An item that an event asks for. */
+    void add(DueKind kind, DueTimes times, Settled settled, Timed<?> because) {
+        add(kind, times, settled, new Ground(start.basis(), because, protocol), times.stateAt(now));
     }
 
     List<DueItem> all() {
-        return List.copyOf(items);
+        return items;
     }
 
-    private DueState open(Instant from, Instant dueAt, @Nullable Instant hardLimit) {
-        if (now.isBefore(from)) {
-            return DueState.AHEAD;
-        }
-        if (hardLimit != null && now.isAfter(hardLimit)) {
-            return DueState.MISSED;
-        }
-        return now.isAfter(dueAt) ? DueState.LATE : DueState.DUE;
+    private void add(DueKind kind, DueTimes times, Settled settled, Ground ground, DueState open) {
+        Settled last = settled instanceof Settled.Not && !calf.isAlive()
+                ? new Settled.Needless(Settled.Why.DEAD, died())
+                : settled;
+        items.add(new DueItem(calf.id(), kind, times, state(last, open), last, ground));
     }
 
-    private String counted() {
-        return switch (start.basis()) {
-            case BORN -> "";
-            case BORN_IN_WINDOW -> "; counted from the middle of the birth window";
-            case FOUND -> "; counted from when the calf was found";
-            case OPENED -> "; counted from when the record was opened";
-        };
+    private @Nullable Timed<CalfDied> died() {
+        return calf.last(CalfDied.class).orElse(null);
     }
 
-    /** Whether an item needs nothing more, and why. */
-    enum Settled {
-        NO,
-        DONE,
-        NEEDLESS;
-
-        static Settled done(boolean done) {
-            return done ? DONE : NO;
+    private static DueState state(Settled settled, DueState open) {
+        if (settled instanceof Settled.Done) {
+            return DueState.DONE;
         }
-
-        Settled orNeedless(boolean needless) {
-            return this == NO && needless ? NEEDLESS : this;
-        }
+        return settled instanceof Settled.Needless ? DueState.NOT_NEEDED : open;
     }
 }

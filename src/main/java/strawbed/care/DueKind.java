@@ -1,42 +1,58 @@
 package strawbed.care;
 
-/** What can be due for a calf, most urgent for the calf first, each with its rule and where the rule comes from. */
+import static strawbed.protocol.Setting.*;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import strawbed.protocol.Setting;
+
+/** What can be due for a calf, most urgent for the calf first, with the settings that its rule is made of. */
 public enum DueKind {
-    BREATHING_RECHECK(
-            "a calf that gasped or did not breathe is looked at every minute until it breathes well; common practice,"
-                    + " no published source"),
-    BREATHING_CHECK("breathing is checked at once, the first breath comes within 30 seconds; Rural News NZ 2015"),
-    COLD_RECHECK(
-            "after a temperature below 100 F (University of Nevada Reno, Cattle Producer's Library CL 788) it is taken"
-                    + " every 30 minutes until twice at least 101 F; common practice, no published source"),
-    ON_BREASTBONE("a calf lies on its breastbone within 15 minutes; Colorado State University calving notes"),
-    FIRST_COLOSTRUM(
-            "first colostrum within 2 hours, late after 4, at the latest after 6; Dairy Calf and Heifer Association,"
-                    + " Gold Standards III; Fischer 2018; Osaka 2014; the words for the bands are common practice"),
-    WATCH_CHECK(
-            "after a hard birth temperature and suck are checked at 30 minutes, 1, 2 and 4 hours; common practice, no"
-                    + " published source"),
-    DRY("a calf that was not licked is dried; common practice, no published source"),
-    NAVEL_DIP("the navel is dipped within 30 minutes; Robinson 2015, Iowa State University ASL R2970"),
-    STAND("a calf stands within 60 minutes; Colorado State University calving notes"),
-    SECOND_COLOSTRUM("second colostrum 6 to 12 hours after the first; Michigan State University Extension"),
-    NAVEL_REDIP(
-            "the navel is dipped again around each feed of the first 24 hours; common practice, no published source"),
-    REPEAT_DIP("the navel is dipped again 12 to 24 hours after birth; common practice, no published source"),
-    TAG("a calf is tagged before it leaves the pen, or within 24 hours; common practice, no published source"),
-    WEIGH("a calf is weighed before it leaves the pen, or within 24 hours; common practice, no published source"),
-    SERUM_SAMPLE(
-            "blood for the serum test is drawn within the first 7 days (Lombard 2020), not before 24 hours (Bandlow"
-                    + " 2023)");
+    /** A calf that gasped or did not breathe is looked at until it breathes well. */
+    BREATHING_RECHECK(BREATHING_AGAIN_MINUTES),
+    /** The herd veterinarian is called for a calf that does not breathe, gasps or is very cold. */
+    CALL_VET(VERY_COLD_BELOW_FAHRENHEIT),
+    /** The first breath is seen. */
+    BREATHING_CHECK(FIRST_BREATH_SECONDS),
+    /** A cold calf's temperature is taken until it is warm twice. */
+    COLD_RECHECK(COLD_BELOW_FAHRENHEIT, TEMPERATURE_AGAIN_MINUTES, WARM_FROM_FAHRENHEIT),
+    ON_BREASTBONE(ON_BREASTBONE_MINUTES),
+    FIRST_COLOSTRUM(TARGET_WITHIN_HOURS, ACCEPTABLE_WITHIN_HOURS, LATE_WITHIN_HOURS),
+    /** After a hard birth temperature and suck are checked. */
+    WATCH_CHECK(WATCH_MINUTES),
+    /** A watched calf is seen to suck; else somebody must help. */
+    SUCK(NO_SUCK_HOURS),
+    DRY(DRY_MINUTES),
+    /** Cold or hot weather asks for shelter. */
+    SHELTER(HEAT_INDEX_AT_RISK),
+    NAVEL_DIP(FIRST_DIP_MINUTES),
+    STAND(STANDING_MINUTES),
+    SECOND_COLOSTRUM(SECOND_FEED_FROM_HOURS, SECOND_FEED_UNTIL_HOURS),
+    /** The navel is dipped again around a feed. */
+    NAVEL_REDIP(DIP_BEFORE_FEED_MINUTES, DIP_AFTER_FEED_MINUTES, DIP_AROUND_FEEDS_UNTIL_HOURS),
+    /** The navel is dipped once more later. */
+    REPEAT_DIP(REPEAT_DIP_FROM_HOURS, REPEAT_DIP_UNTIL_HOURS),
+    /** The navel is looked at. */
+    NAVEL_LOOK(LOOK_AT_NAVEL_FROM_HOURS, LOOK_AT_NAVEL_UNTIL_HOURS),
+    TAG(TAG_AND_WEIGH_HOURS),
+    WEIGH(TAG_AND_WEIGH_HOURS),
+    /** Blood for the serum test is drawn. */
+    SERUM_SAMPLE(SAMPLE_FROM_HOURS, SAMPLE_UNTIL_DAYS);
 
-    private final String rule;
+    @SuppressWarnings("Immutable") // List.of
+    private final List<Setting> settings;
 
-    DueKind(String rule) {
-        this.rule = rule;
+    DueKind(Setting... settings) {
+        this.settings = List.of(settings);
     }
 
-    /** The rule with its source, in words. */
-    public String rule() {
-        return rule;
+    /** The settings that its rule is made of, in the order in which the rule names them. */
+    public List<Setting> settings() {
+        return settings;
+    }
+
+    /** Where the usual values of its rule come from. */
+    public String source() {
+        return settings.stream().map(Setting::source).distinct().collect(Collectors.joining("; "));
     }
 }

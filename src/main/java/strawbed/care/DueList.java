@@ -7,9 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /**
- * What is due for calves at a given time.
+ * What is due for calves at a given time, by the protocol in force at each one's birth.
  *
  * <p>One calf's items and the herd's open items come in one order: what is pressing (due or late) first, the kinds in
  * the order of {@link DueKind} because a late tag matters less to a calf than colostrum that is only due; then what is
@@ -17,53 +19,58 @@ import strawbed.calf.Herd;
  * order in which the calves were opened.
  */
 public final class DueList {
-    private static final Duration FIRST_DAY = Duration.ofHours(24);
-    private static final Duration SERUM_DAYS = Duration.ofDays(7);
+    private static final Comparator<DueItem> ORDER = Comparator.comparingInt((DueItem item) -> group(item.state()))
+            .thenComparing(item -> item.state().isPressing() ? item.kind() : DueKind.BREATHING_RECHECK)
+            .thenComparing(DueItem::dueAt)
+            .thenComparing(DueItem::kind);
 
     private DueList() {}
 
     /** All items of a calf, the done and the needless ones too; of a dead calf nothing stays open. */
-    public static List<DueItem> of(CalfRecord calf, Instant now) {
-        return AgeStart.of(calf).stream()
-                .flatMap(start -> items(calf, start, now).stream())
-                .sorted(order())
-                .toList();
+    public static List<DueItem> of(CalfRecord calf, Farm farm, Instant now) {
+        List<DueItem> items =
+                AgeStart.of(calf).map(start -> items(calf, start, farm, now)).orElseGet(List::of);
+        // Stable sorting keeps the calves in order where all else is equal.
+        return items.stream().sorted(ORDER).toList();
     }
 
     /**
-     * The open items of all living calves: within 24 hours of the birth or the finding, the serum sample within 7 days.
+     * The open items of all living calves: up to the age that the farm set for its due list, the serum sample up to
+     * the age at which blood may still be drawn.
      */
     public static List<DueItem> open(Herd herd, Instant now) {
+        Farm farm = Farm.of(herd);
+        Duration shown = farm.protocol().time(Setting.DUE_LIST_HOURS);
         List<DueItem> open = new ArrayList<>();
         for (CalfRecord calf : herd.calves()) {
             if (calf.isOpen()) {
-                AgeStart.of(calf)
-                        .filter(start -> start.ageAt(now).compareTo(SERUM_DAYS) < 0)
-                        .ifPresent(start -> items(calf, start, now).stream()
-                                .filter(item -> item.state().isOpen() && isAsked(item.kind(), start.ageAt(now)))
-                                .forEach(open::add));
+                AgeStart.of(calf).ifPresent(start -> addOpen(calf, start, farm, now, shown, open));
             }
         }
-        return open.stream().sorted(order()).toList();
+        open.sort(ORDER);
+        return List.copyOf(open);
     }
 
-    private static boolean isAsked(DueKind kind, Duration age) {
-        return kind == DueKind.SERUM_SAMPLE || age.compareTo(FIRST_DAY) < 0;
+    private static void addOpen(
+            CalfRecord calf, AgeStart start, Farm farm, Instant now, Duration shown, List<DueItem> open) {
+        Protocol protocol = farm.protocolFor(calf);
+        Duration age = start.ageAt(now);
+        boolean young = age.compareTo(shown) < 0;
+        if (!young && age.compareTo(protocol.time(Setting.SAMPLE_UNTIL_DAYS)) >= 0) {
+            return;
+        }
+        for (DueItem item : items(calf, start, farm, now)) {
+            if (item.state().isOpen() && (young || item.kind() == DueKind.SERUM_SAMPLE)) {
+                open.add(item);
+            }
+        }
     }
 
-    private static List<DueItem> items(CalfRecord calf, AgeStart start, Instant now) {
-        DueItems items = new DueItems(calf, start, now);
-        FirstDay.addTo(items);
+    private static List<DueItem> items(CalfRecord calf, AgeStart start, Farm farm, Instant now) {
+        DueItems items = new DueItems(calf, start, now, farm.protocolFor(calf));
+        FirstDay.addTo(items, farm);
         Rechecks.addTo(items);
         return items.all();
-    }
-
-    /** Stable sorting keeps the calves in order where all else is equal. */
-    private static Comparator<DueItem> order() {
-        return Comparator.comparingInt((DueItem item) -> group(item.state()))
-                .thenComparing(item -> item.state().isPressing() ? item.kind() : DueKind.BREATHING_RECHECK)
-                .thenComparing(DueItem::dueAt)
-                .thenComparing(DueItem::kind);
     }
 
     private static int group(DueState state) {

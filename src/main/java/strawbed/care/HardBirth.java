@@ -1,6 +1,6 @@
 package strawbed.care;
 
-import java.time.Instant;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -13,28 +13,47 @@ import strawbed.event.Event.SignNoted;
 import strawbed.event.Term.Breathing;
 import strawbed.event.Term.CalvingEase;
 import strawbed.event.Term.Sign;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /**
- * Whether a birth was hard, as told or as the calf shows it.
+ * A birth that was hard, as told or as the calf shows it.
  *
  * <p>Sources: a score of 3 or more on the five-step scale of the National Association of Animal Breeders calls for a
  * watch; yellow stain, swelling, abnormal breathing, weakness, limping, or not standing are signs of a hard birth. Both
  * are common practice, no published source.
+ *
+ * @param first the word on the birth, or else the first sign of it
+ * @param isTold whether it was told, in the last word on it
  */
-final class HardBirth {
-    private static final int HARD_FROM = 3;
+record HardBirth(Timed<?> first, boolean isTold) {
     private static final Set<CalvingEase> HARD =
             Set.of(CalvingEase.DIFFICULT_ASSIST, CalvingEase.VET_ASSIST, CalvingEase.C_SECTION);
     private static final Set<Sign> SIGNS =
             Set.of(Sign.MECONIUM, Sign.SWOLLEN, Sign.WEAK, Sign.LIMPING, Sign.CANNOT_STAND);
 
-    private HardBirth() {}
+    /** Empty when nothing tells of a hard birth. */
+    static Optional<HardBirth> of(CalfRecord calf, Protocol protocol) {
+        boolean toldHard = calf.ease().filter(HARD::contains).isPresent()
+                || calf.easeScore().filter(score -> isHard(score, protocol)).isPresent();
+        if (toldHard) {
+            return calf.all(CalvingEaseNoted.class).stream()
+                    .filter(noted -> tells(noted.event(), protocol))
+                    .findFirst()
+                    .map(noted -> new HardBirth(noted, true));
+        }
+        return Stream.<Timed<? extends Event>>concat(
+                        calf.all(SignNoted.class).stream(), calf.all(BreathingNoted.class).stream())
+                .filter(seen -> tells(seen.event(), protocol))
+                .min(Comparator.comparing(Timed::at))
+                .map(seen -> new HardBirth(seen, false));
+    }
 
     /** Whether this one event tells of a hard birth. */
-    static boolean tells(Event event) {
+    static boolean tells(Event event, Protocol protocol) {
         if (event instanceof CalvingEaseNoted noted) {
             Integer score = noted.score();
-            return score == null ? noted.ease() != null && HARD.contains(noted.ease()) : score >= HARD_FROM;
+            return score == null ? noted.ease() != null && HARD.contains(noted.ease()) : isHard(score, protocol);
         }
         if (event instanceof SignNoted noted) {
             return SIGNS.contains(noted.sign());
@@ -42,22 +61,7 @@ final class HardBirth {
         return event instanceof BreathingNoted noted && noted.breathing() != Breathing.WELL;
     }
 
-    /** Whether it was told to be hard, in the last word on it. */
-    static boolean isTold(CalfRecord calf) {
-        return calf.ease().filter(HARD::contains).isPresent()
-                || calf.easeScore().filter(score -> score >= HARD_FROM).isPresent();
-    }
-
-    /** When the calf first showed a sign of it. */
-    static Optional<Instant> firstSign(CalfRecord calf) {
-        return Stream.<Timed<? extends Event>>concat(
-                        calf.all(SignNoted.class).stream(), calf.all(BreathingNoted.class).stream())
-                .filter(seen -> tells(seen.event()))
-                .map(Timed::at)
-                .min(Instant::compareTo);
-    }
-
-    static boolean is(CalfRecord calf) {
-        return isTold(calf) || firstSign(calf).isPresent();
+    private static boolean isHard(int score, Protocol protocol) {
+        return score >= protocol.number(Setting.HARD_FROM_EASE_SCORE).intValue();
     }
 }

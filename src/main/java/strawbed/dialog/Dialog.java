@@ -4,18 +4,21 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.care.Caution;
+import strawbed.care.Contradiction;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
+import strawbed.event.When;
 import strawbed.statement.CalfReference;
 import strawbed.statement.Doubt;
 import strawbed.statement.SaidFact;
@@ -49,7 +52,7 @@ public record Dialog(
      */
     public DialogStep step(DialogInput input, Herd herd, Instant now, Supplier<UUID> ids) {
         if (input instanceof DialogInput.Said said) {
-            return said(said, herd, ids);
+            return said(said, herd, now, ids);
         }
         if (input instanceof DialogInput.NotUnderstood noise) {
             DialogStep.Kept kept = new DialogStep.Kept(noise.provenance(), "not understood");
@@ -77,7 +80,7 @@ public record Dialog(
         throw new AssertionError(input);
     }
 
-    private DialogStep said(DialogInput.Said said, Herd herd, Supplier<UUID> ids) {
+    private DialogStep said(DialogInput.Said said, Herd herd, Instant now, Supplier<UUID> ids) {
         Target target = Targets.of(said.statement().calf(), herd, sameCalf, ids);
         List<Doubt> doubts = new ArrayList<>(said.doubts());
         if (amendsNothing(said, target, herd)) {
@@ -86,14 +89,17 @@ public record Dialog(
         if (target instanceof Target.Opened && said.statement().calf() instanceof CalfReference.OfCow ofCow) {
             doubts.add(new Doubt.NoCalfOfCow(ofCow.dam()));
         }
+        CalfRecord known =
+                target instanceof Target.Known found ? herd.calf(found.id()).orElse(null) : null;
+        contradictions(said, known, now).forEach(what -> doubts.add(new Doubt.Contradicts(what)));
         Pending heard = new Pending(said.statement(), target, doubts, said.provenance());
         List<Prompt> prompts = new ArrayList<>();
-        said.statement().facts().stream()
+        // A calf in danger cannot wait for a confirmation.
+        List<Event> breathing = said.statement().facts().stream()
                 .map(SaidFact::event)
                 .filter(Event.BreathingNoted.class::isInstance)
-                .flatMap(event -> Caution.of(event).stream())
-                .distinct()
-                .forEach(caution -> prompts.add(new Prompt.Warn(caution)));
+                .toList();
+        Caution.toTell(breathing, known, Set.of(), herd).forEach(caution -> prompts.add(new Prompt.Warn(caution)));
         prompts.add(readBack(heard));
         CalfId named = calfOf(target);
         Dialog next = new Dialog(heard, false, lastSaved, named != null ? named : sameCalf);
@@ -105,6 +111,23 @@ public record Dialog(
     private static Prompt readBack(Pending heard) {
         boolean clear = heard.doubts().isEmpty() && heard.canBeConfirmed();
         return clear ? new Prompt.ReadBack(heard) : new Prompt.Ask(heard);
+    }
+
+    /** Against what is on record, and against a birth told in the same breath. */
+    private static List<Contradiction> contradictions(DialogInput.Said said, @Nullable CalfRecord calf, Instant now) {
+        When onRecord = calf == null ? null : calf.born().orElse(null);
+        When birth = said.statement().facts().stream()
+                .map(SaidFact::event)
+                .filter(Event.CalfBorn.class::isInstance)
+                .map(born -> ((Event.CalfBorn) born).when())
+                .findFirst()
+                .orElse(onRecord);
+        return said.statement().facts().stream()
+                .flatMap(fact -> Contradiction.of(
+                        fact.event(), fact.occurredAt(), fact.event() instanceof Event.CalfBorn ? onRecord : birth, now)
+                        .stream())
+                .distinct()
+                .toList();
     }
 
     /** A left-over belongs to a feed: one of the record, or one of the same statement. */
@@ -214,13 +237,13 @@ public record Dialog(
                 ? null
                 : herd.calf(calf).flatMap(CalfRecord::number).orElse(null);
         prompts.add(new Prompt.Saved(events.size(), number));
-        events.stream()
+        List<EventId> ids = events.stream().map(RecordedEvent::id).toList();
+        List<Event> others = events.stream()
                 .map(RecordedEvent::event)
                 .filter(event -> !(event instanceof Event.BreathingNoted))
-                .flatMap(event -> Caution.of(event).stream())
-                .distinct()
-                .forEach(caution -> prompts.add(new Prompt.Warn(caution)));
-        List<EventId> ids = events.stream().map(RecordedEvent::id).toList();
+                .toList();
+        CalfRecord of = calf == null ? null : herd.calf(calf).orElse(null);
+        Caution.toTell(others, of, Set.copyOf(ids), herd).forEach(caution -> prompts.add(new Prompt.Warn(caution)));
         return new DialogStep(new Dialog(null, false, ids, sameCalf), prompts, List.of(), List.of());
     }
 

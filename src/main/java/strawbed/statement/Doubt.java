@@ -3,6 +3,7 @@ package strawbed.statement;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import strawbed.care.Contradiction;
 
 /** Why a statement is asked about before it is believed. */
 public sealed interface Doubt {
@@ -50,6 +51,9 @@ public sealed interface Doubt {
 
     /** Something was left over, but no feed is known that it could be of. */
     record NoFeedToAmend() implements Doubt {}
+
+    /** It cannot be true together with what is on record. */
+    record Contradicts(Contradiction what) implements Doubt {}
 
     /** What can be wrong with an official number. Source: ISO 11784; US official animal numbers, USDA 2008. */
     enum TagFault {

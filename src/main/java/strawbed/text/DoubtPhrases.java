@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import strawbed.care.Contradiction;
 import strawbed.dialog.Pending;
 import strawbed.dialog.Target;
 import strawbed.statement.Doubt;
@@ -66,7 +67,25 @@ final class DoubtPhrases {
         if (doubt instanceof Doubt.NoFeedToAmend) {
             return sentence(DOUBT_NO_FEED_TO_AMEND);
         }
+        if (doubt instanceof Doubt.Contradicts contradicts) {
+            return Optional.of(contradiction(contradicts.what(), now));
+        }
         throw new AssertionError(doubt);
+    }
+
+    private String contradiction(Contradiction what, Instant now) {
+        if (what instanceof Contradiction.BeforeBirth before) {
+            return wording.text(
+                    DOUBT_BEFORE_BIRTH, figures.clockNear(now, before.at()), figures.clockNear(now, before.birth()));
+        }
+        if (what instanceof Contradiction.SecondBirth again) {
+            return wording.text(
+                    DOUBT_SECOND_BIRTH, figures.clockNear(now, again.before()), figures.clockNear(now, again.now()));
+        }
+        if (what instanceof Contradiction.LaterThanNow later) {
+            return wording.text(DOUBT_LATER_THAN_NOW, figures.clockNear(now, later.at()));
+        }
+        throw new AssertionError(what);
     }
 
     private Optional<String> sentence(MessageKey key, Object... parts) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import strawbed.calf.Told;
+import strawbed.protocol.Protocol;
 
 /** The worked examples of the published figures and of common practice, each with its source beside it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -32,9 +33,16 @@ class CareExamplesTest {
             case "timing" -> ColostrumTiming.of(Told.duration(rest.get(0))).name();
             case "brix" -> BrixClass.of(new BigDecimal(rest.get(0))).name();
             case "odd" -> odd(rest);
-            case "caution" -> Caution.of(Story.event(rest)).map(Caution::name).orElse("none");
+            case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);
         };
+    }
+
+    private static String cautions(List<String> fact) {
+        String cautions = Caution.of(Story.event(fact), Protocol.usual()).stream()
+                .map(Caution::name)
+                .collect(Collectors.joining(" "));
+        return cautions.isEmpty() ? "none" : cautions;
     }
 
     private static String odd(List<String> fact) {

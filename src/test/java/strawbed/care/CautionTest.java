@@ -16,6 +16,7 @@ import strawbed.event.Event.NavelDipped;
 import strawbed.event.Event.SexNoted;
 import strawbed.event.Event.TwinNoted;
 import strawbed.event.Term;
+import strawbed.protocol.Protocol;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class CautionTest {
@@ -25,14 +26,19 @@ class CautionTest {
                 .a("06:02", new CalvingEaseNoted(Term.CalvingEase.C_SECTION, null))
                 .a("06:03", new BreathingNoted(Term.Breathing.GASPING));
         assertThat(cautions(told))
-                .containsExactly(Caution.NOT_BREATHING, Caution.HARD_BIRTH, Caution.STRONG_IODINE, Caution.FRESH_COW);
+                .containsExactly(
+                        Caution.NOT_BREATHING,
+                        Caution.HARD_BIRTH,
+                        Caution.STRONG_IODINE,
+                        Caution.FRESH_COW,
+                        Caution.BIRTH_FLUIDS);
     }
 
     @Test
     void the_cow_is_a_danger_until_the_calf_was_moved() {
         assertThat(cautions(opened())).containsExactly(Caution.FRESH_COW);
         assertThat(cautions(opened().a("07:00", new CalfMoved("hutch 2")))).isEmpty();
-        assertThat(Caution.of(new CalfBorn(Told.at("06:00")))).contains(Caution.FRESH_COW);
+        assertThat(Caution.of(new CalfBorn(Told.at("06:00")), Protocol.usual())).contains(Caution.FRESH_COW);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import strawbed.calf.Herd;
 import strawbed.calf.Told;
 import strawbed.event.Event;
 import strawbed.event.Event.BreathingNoted;
@@ -21,9 +22,11 @@ import strawbed.measure.VolumeUnit;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class DueListTest {
+    private static final Farm NO_FARM = Farm.of(Herd.of(List.of()));
+
     @Test
     void a_newborn_calf_needs_all_that_the_first_day_asks() {
-        assertThat(DueList.of(born("06:00").record(), Told.time("06:00")))
+        assertThat(DueList.of(born("06:00").record(), NO_FARM, Told.time("06:00")))
                 .extracting(DueItem::kind)
                 .containsExactly(
                         DueKind.BREATHING_CHECK,
@@ -35,6 +38,7 @@ class DueListTest {
                         DueKind.TAG,
                         DueKind.WEIGH,
                         DueKind.REPEAT_DIP,
+                        DueKind.NAVEL_LOOK,
                         DueKind.SERUM_SAMPLE);
     }
 
@@ -48,9 +52,10 @@ class DueListTest {
         List<DueItem> open = DueList.open(told.herd(), Told.time("06:01"));
         assertThat(open.get(0).kind()).isEqualTo(DueKind.BREATHING_RECHECK);
         assertThat(open.get(0).calf()).isEqualTo(Told.calf("B"));
-        assertThat(open.get(1).kind()).isEqualTo(DueKind.ON_BREASTBONE);
-        assertThat(open.get(1).calf()).isEqualTo(Told.calf("A"));
-        assertThat(open.get(2).calf()).isEqualTo(Told.calf("B"));
+        assertThat(open.get(1).kind()).isEqualTo(DueKind.CALL_VET);
+        assertThat(open.get(2).kind()).isEqualTo(DueKind.ON_BREASTBONE);
+        assertThat(open.get(2).calf()).isEqualTo(Told.calf("A"));
+        assertThat(open.get(3).calf()).isEqualTo(Told.calf("B"));
     }
 
     @Test
@@ -86,7 +91,7 @@ class DueListTest {
         Told told = born("06:00")
                 .a("06:05", new NavelDipped(null, null), new CalfDied(Told.time("06:10"), Term.DeathTime.LATER));
         assertThat(DueList.open(told.herd(), Told.time("06:20"))).isEmpty();
-        assertThat(DueList.of(told.record(), Told.time("06:20")))
+        assertThat(DueList.of(told.record(), NO_FARM, Told.time("06:20")))
                 .extracting(DueItem::state)
                 .contains(DueState.DONE)
                 .doesNotContain(DueState.DUE, DueState.LATE, DueState.AHEAD, DueState.MISSED);
@@ -97,7 +102,7 @@ class DueListTest {
         Told told = new Told().open("A", "06:00", null, null);
         told.withdraw(told.last());
         assertThat(DueList.open(told.herd(), Told.time("06:20"))).isEmpty();
-        assertThat(DueList.of(told.record(), Told.time("06:20"))).isEmpty();
+        assertThat(DueList.of(told.record(), NO_FARM, Told.time("06:20"))).isEmpty();
     }
 
     @Test
@@ -109,18 +114,16 @@ class DueListTest {
     }
 
     @Test
-    void every_rule_names_its_source_and_what_an_unseen_birth_is_counted_from() {
+    void every_kind_names_its_source_and_every_item_what_an_unseen_birth_is_counted_from() {
+        assertThat(DueKind.values())
+                .allSatisfy(kind -> assertThat(kind.source()).isNotBlank());
         Told found = new Told().open("A", "06:00", null, null).a("06:00", new CalfFound(Told.at("06:00")));
-        assertThat(DueList.of(found.record(), Told.time("06:00")))
-                .allSatisfy(item -> assertThat(item.rule())
-                        .startsWith(item.kind().rule())
-                        .endsWith("; counted from when the calf was found"));
-        Told opened = new Told().open("A", "06:00", null, null);
-        assertThat(DueList.of(opened.record(), Told.time("06:00")))
-                .allSatisfy(item -> assertThat(item.rule()).endsWith("counted from when the record was opened"));
-        assertThat(DueList.of(born("06:00").record(), Told.time("06:00")))
-                .allSatisfy(
-                        item -> assertThat(item.rule()).isEqualTo(item.kind().rule()));
+        assertThat(DueList.of(found.record(), NO_FARM, Told.time("06:00"))).allSatisfy(item -> {
+            assertThat(item.ground().basis()).isEqualTo(AgeStart.Basis.FOUND);
+            assertThat(item.ground().isAssumed()).isTrue();
+        });
+        assertThat(DueList.of(born("06:00").record(), NO_FARM, Told.time("06:00")))
+                .allSatisfy(item -> assertThat(item.ground().isAssumed()).isFalse());
     }
 
     @Test
@@ -139,7 +142,7 @@ class DueListTest {
         }
         assertThat(told.record().history()).hasSize(80);
         assertThat(DueList.open(told.herd(), Told.time("07:20")))
-                .hasSize(9)
+                .hasSize(10)
                 .noneMatch(item -> item.kind() == DueKind.BREATHING_CHECK);
     }
 

@@ -158,7 +158,7 @@ final class Story {
     }
 
     private List<DueItem> items(Instant now, DueKind kind) {
-        return DueList.of(record(), now).stream()
+        return DueList.of(record(), Farm.of(told.herd()), now).stream()
                 .filter(item -> item.kind() == kind)
                 .sorted(Comparator.comparing(DueItem::dueAt))
                 .toList();

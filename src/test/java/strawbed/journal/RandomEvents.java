@@ -7,7 +7,10 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import strawbed.event.Event;
@@ -83,6 +86,9 @@ public final class RandomEvents {
         }
         if (type == BigDecimal.class) {
             return amount();
+        }
+        if (type == SortedMap.class) {
+            return new TreeMap<>(Map.of("target_within_hours", "2", "odd " + random.nextInt(9), "\u00e9"));
         }
         if (type == Instant.class) {
             return instant();

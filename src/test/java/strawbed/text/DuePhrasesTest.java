@@ -12,21 +12,30 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
 import strawbed.calf.Told;
+import strawbed.care.AgeStart;
 import strawbed.care.DueItem;
 import strawbed.care.DueKind;
 import strawbed.care.DueList;
 import strawbed.care.DueState;
+import strawbed.care.DueTimes;
+import strawbed.care.Farm;
+import strawbed.care.Ground;
+import strawbed.care.Settled;
 import strawbed.event.Event;
 import strawbed.event.Term;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.protocol.Protocol;
 
 /** What is due, on the list and by voice. The wording is our own; the farm's clock is that of {@link Told}. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class DuePhrasesTest {
     private static final Messages MESSAGES = new Messages(Locale.US);
     private static final DuePhrases PHRASES = new DuePhrases(MESSAGES, ZoneOffset.UTC);
+
+    private static final Farm NO_FARM = Farm.of(Herd.of(List.of()));
 
     @Test
     void a_due_item_tells_its_time_and_how_long_there_is() {
@@ -89,7 +98,7 @@ class DuePhrasesTest {
                         new Event.EarTagFitted("417", Term.TagScheme.FARM));
         CalfRecord calf = told.record();
         Instant now = Told.time("05:00");
-        assertThat(PHRASES.calf(calf, DueList.of(calf, now), now))
+        assertThat(PHRASES.calf(calf, DueList.of(calf, NO_FARM, now), now))
                 .isEqualTo("Calf four one seven: heifer, born three thirty, fed three quarts, navel dipped;"
                         + " next: weigh, by tomorrow three thirty.");
     }
@@ -101,7 +110,7 @@ class DuePhrasesTest {
                 .a("04:00", new Event.CalfDied(Told.time("04:00"), Term.DeathTime.LATER))
                 .record();
         Instant now = Told.time("05:00");
-        assertThat(PHRASES.calf(calf, DueList.of(calf, now), now)).isEqualTo("Calf four one seven: died.");
+        assertThat(PHRASES.calf(calf, DueList.of(calf, NO_FARM, now), now)).isEqualTo("Calf four one seven: died.");
     }
 
     @Test
@@ -126,10 +135,9 @@ class DuePhrasesTest {
         return new DueItem(
                 Told.calf("A"),
                 kind,
-                from == null ? null : Told.time(from),
-                Told.time(dueAt),
-                null,
+                new DueTimes(from == null ? Told.MIDNIGHT : Told.time(from), Told.time(dueAt), Told.time(dueAt), null),
                 state,
-                kind.rule());
+                new Settled.Not(),
+                new Ground(AgeStart.Basis.BORN, null, Protocol.usual()));
     }
 }

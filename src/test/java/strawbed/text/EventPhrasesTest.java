@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -180,6 +181,11 @@ class EventPhrasesTest {
                                 "12", quarts("2"), new BigDecimal("24"), Term.ColostrumTreatment.FROZEN),
                         "2 quarts of colostrum stored, batch 12, Brix 24 percent, frozen",
                         "two quarts of colostrum stored, batch one two, Brix twenty four percent, frozen"),
+                row(new Event.ProtocolAdopted(new TreeMap<>()), "protocol taken up"),
+                row(
+                        new Event.SerumTested(Term.SerumMeasure.IGG, new BigDecimal("18.5"), null),
+                        "serum antibody 18.5 g/L",
+                        "serum antibody eighteen point five grams per liter"),
                 row(new Event.EventWithdrawn(new EventId(new UUID(0, 1))), "earlier entry undone"));
     }
 

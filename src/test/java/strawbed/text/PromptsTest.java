@@ -18,6 +18,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.calf.Told;
 import strawbed.care.Caution;
+import strawbed.care.Contradiction;
 import strawbed.care.Plausibility;
 import strawbed.dialog.Pending;
 import strawbed.dialog.Prompt;
@@ -174,6 +175,7 @@ class PromptsTest {
                 new Doubt.LongAgo(yesterday),
                 new Doubt.Implausible("humidity", new BigDecimal(120), "%", BigDecimal.ZERO, new BigDecimal(100)),
                 new Doubt.BadTag("84000312345678", Doubt.TagFault.NOT_FIFTEEN_DIGITS),
+                new Doubt.Contradicts(new Contradiction.BeforeBirth(yesterday, yesterday.plusSeconds(600))),
                 new Doubt.NoFeedToAmend());
         assertThat(doubts.stream().<Object>map(Object::getClass))
                 .containsExactlyInAnyOrder((Object[]) Doubt.class.getPermittedSubclasses());
@@ -184,6 +186,12 @@ class PromptsTest {
                         .matches(".*[.?] .*|.*\\?"));
         assertThat(asked(new Doubt.LongAgo(yesterday)))
                 .startsWith("That is 14 hours 40 minutes ago, yesterday 14:00. ");
+        assertThat(asked(new Doubt.Contradicts(new Contradiction.BeforeBirth(yesterday, yesterday.plusSeconds(600)))))
+                .startsWith("That is yesterday 14:00, before the birth (yesterday 14:10). ");
+        assertThat(asked(new Doubt.Contradicts(new Contradiction.SecondBirth(yesterday, yesterday.plusSeconds(600)))))
+                .startsWith("Birth on record: yesterday 14:00. Confirm changes it to yesterday 14:10. ");
+        assertThat(asked(new Doubt.Contradicts(new Contradiction.LaterThanNow(yesterday))))
+                .startsWith("A time ahead, yesterday 14:00. Check the clock. ");
         assertThat(asked(new Doubt.UnknownScale(new BigDecimal(35))))
                 .startsWith("35 degrees: Fahrenheit or Celsius was not said. ");
         assertThat(asked(new Doubt.BadTag("84000312345678", Doubt.TagFault.NOT_FIFTEEN_DIGITS)))
