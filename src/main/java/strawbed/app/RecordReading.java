@@ -2,8 +2,10 @@ package strawbed.app;
 
 import java.nio.file.Files;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.List;
 import strawbed.calf.Herd;
+import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.EventJournal;
 import strawbed.journal.sqlite.SqliteEventJournal;
@@ -14,15 +16,26 @@ final class RecordReading {
 
     /** The calves of the record; none where there is no record yet. */
     static Herd herd(Settings settings) {
+        return Herd.of(events(settings));
+    }
+
+    /** The calves as the record knew them at this time: what was saved later is left out. */
+    static Herd herdAt(Settings settings, Instant time) {
+        return Herd.of(events(settings).stream()
+                .filter(recorded -> !recorded.recordedAt().isAfter(time))
+                .toList());
+    }
+
+    private static List<RecordedEvent> events(Settings settings) {
         if (!Files.exists(settings.data().resolve("record.db"))) {
-            return Herd.of(List.of());
+            return List.of();
         }
         try (EventJournal journal = SqliteEventJournal.openReadOnly(
                 settings.data(),
                 settings.clock(),
                 settings.zone(),
                 new TimeOrderedIds(settings.clock(), new SecureRandom()))) {
-            return Herd.of(journal.all());
+            return journal.all();
         }
     }
 

@@ -29,12 +29,14 @@ public final class CardContents {
      * The card as it stands at this time.
      *
      * @param zone the farm's
-     * @param farm its name; may be blank
+     * @param farmName its name; may be blank
      */
-    public static CalfCard of(CalfRecord calf, Herd herd, Instant now, Messages messages, ZoneId zone, String farm) {
-        Figures figures = Figures.written(messages, zone);
+    public static CalfCard of(
+            CalfRecord calf, Herd herd, Instant now, Messages messages, ZoneId zone, String farmName) {
+        Farm farm = Farm.of(herd);
+        Figures figures = Figures.written(messages, zone, farm.protocol().units());
         Identity identity = new Identity(calf, messages, figures);
-        List<DueItem> due = DueList.of(calf, Farm.of(herd), now);
+        List<DueItem> due = DueList.of(calf, farm, now);
         CautionPhrases cautions = new CautionPhrases(messages);
         return new CalfCard(
                 identity.number(),
@@ -51,7 +53,10 @@ public final class CardContents {
                         .filter(caution -> !AT_THE_PEN.contains(caution))
                         .map(cautions::brief)
                         .toList(),
-                messages.text(MessageKey.CARD_PRINTED, figures.dayAndClock(now)),
-                farm);
+                messages.text(
+                        MessageKey.CARD_PRINTED,
+                        figures.dayAndClock(now),
+                        farm.protocolFor(calf).version()),
+                farmName);
     }
 }

@@ -68,7 +68,8 @@ record FirstDayLine(CalfRecord calf, Instant now, Messages messages, Figures fig
         return new Mark(kind, Duration.between(start, at), figures.clock(at), label, done);
     }
 
-    private String shortly(Volume volume) {
+    private String shortly(Volume said) {
+        Volume volume = figures.shown(said);
         return messages.text(
                 switch (volume.unit()) {
                     case QUART -> CARD_SHORT_QUART;

@@ -1,8 +1,6 @@
 package strawbed.care;
 
-import java.math.BigDecimal;
 import strawbed.measure.Temperature;
-import strawbed.measure.TemperatureUnit;
 import strawbed.protocol.Protocol;
 import strawbed.protocol.Setting;
 
@@ -15,21 +13,14 @@ final class Cold {
     private Cold() {}
 
     static boolean isCold(Temperature temperature, Protocol protocol) {
-        return fahrenheit(temperature).compareTo(protocol.number(Setting.COLD_BELOW_FAHRENHEIT)) < 0;
+        return temperature.inFahrenheit().compareTo(protocol.number(Setting.COLD_BELOW_FAHRENHEIT)) < 0;
     }
 
     static boolean isVeryCold(Temperature temperature, Protocol protocol) {
-        return fahrenheit(temperature).compareTo(protocol.number(Setting.VERY_COLD_BELOW_FAHRENHEIT)) < 0;
+        return temperature.inFahrenheit().compareTo(protocol.number(Setting.VERY_COLD_BELOW_FAHRENHEIT)) < 0;
     }
 
     static boolean isWarm(Temperature temperature, Protocol protocol) {
-        return fahrenheit(temperature).compareTo(protocol.number(Setting.WARM_FROM_FAHRENHEIT)) >= 0;
-    }
-
-    /** Exact: this way round there is nothing to divide. Source: NIST SP 811. */
-    private static BigDecimal fahrenheit(Temperature temperature) {
-        return temperature.unit() == TemperatureUnit.FAHRENHEIT
-                ? temperature.amount()
-                : temperature.amount().multiply(new BigDecimal("1.8")).add(new BigDecimal(32));
+        return temperature.inFahrenheit().compareTo(protocol.number(Setting.WARM_FROM_FAHRENHEIT)) >= 0;
     }
 }

@@ -14,6 +14,14 @@ public record Temperature(BigDecimal amount, TemperatureUnit unit) {
         amount = Amount.signed(amount);
     }
 
+    /** Degrees Fahrenheit, exact: F = 1.8 C + 32; source: NIST SP 811. */
+    public BigDecimal inFahrenheit() {
+        return switch (unit) {
+            case FAHRENHEIT -> amount;
+            case CELSIUS -> Amount.signed(amount.multiply(new BigDecimal("1.8")).add(new BigDecimal(32)));
+        };
+    }
+
     /** Degrees Celsius to two decimals, half up. C = (F - 32) / 1.8, exact; source: NIST SP 811. */
     public BigDecimal inCelsius() {
         return switch (unit) {

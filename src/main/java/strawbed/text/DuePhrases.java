@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
+import strawbed.calf.Timed;
 import strawbed.care.DueItem;
 import strawbed.care.DueState;
+import strawbed.care.Settled;
+import strawbed.protocol.Protocol;
 
 /** What is due and how a calf is: words for the list, sentences for the voice. Immutable, safe for any thread. */
 public final class DuePhrases {
@@ -16,9 +19,13 @@ public final class DuePhrases {
     private final Figures figures;
     private final Wording spoken;
     private final Figures saidFigures;
+    private final EventPhrases events;
+    private final SettingPhrases settings;
 
     /** @param zone the farm's */
     public DuePhrases(Messages messages, ZoneId zone) {
+        this.events = new EventPhrases(messages, zone);
+        this.settings = new SettingPhrases(messages, zone);
         this.written = new Written(messages);
         this.figures = new Figures(written, zone);
         this.spoken = new Spoken(messages);
@@ -47,10 +54,62 @@ public final class DuePhrases {
         return switch (item.state()) {
             case AHEAD -> ahead(item, now, dueAt, left);
             case DUE -> due(dueAt, left);
-            case LATE -> written.text(MessageKey.DUE_LATE, figures.shortly(left.negated()), dueAt);
+            case LATE ->
+                written.text(
+                        isOverdue(item, now) ? MessageKey.DUE_OVERDUE : MessageKey.DUE_LATE,
+                        figures.shortly(left.negated()),
+                        dueAt);
             case MISSED -> written.text(MessageKey.DUE_MISSED, dueAt);
-            case DONE, NOT_NEEDED -> state(item.state());
+            case DONE, NOT_NEEDED -> settled(item, now);
         };
+    }
+
+    /** Why it is due, in full sentences: its rule and source, what it rests on, what is assumed. */
+    public List<String> why(DueItem item, Instant now) {
+        List<String> why = new ArrayList<>();
+        Protocol protocol = item.ground().protocol();
+        Object[] values = item.kind().settings().stream()
+                .map(setting -> settings.value(setting, protocol))
+                .toArray();
+        String rule = written.at(Messages.key(item.kind()) + ".rule", values);
+        why.add(
+                item.kind().settings().stream().anyMatch(protocol::isChanged)
+                        ? written.text(
+                                MessageKey.DUE_WHY_CHANGED,
+                                rule,
+                                protocol.version(),
+                                item.kind().source())
+                        : written.text(MessageKey.DUE_WHY, rule, item.kind().source()));
+        Timed<?> asked = item.ground().event();
+        if (asked != null) {
+            why.add(written.text(
+                    MessageKey.DUE_ASKED_BY, events.of(asked.event()), figures.clockNear(now, asked.at())));
+        } else if (item.ground().isAssumed()) {
+            why.add(written.word(item.ground().basis()));
+        }
+        if (item.settled() instanceof Settled.Done done) {
+            why.add(written.text(
+                    MessageKey.DUE_SETTLED_BY,
+                    capitalised(events.of(done.by().event())),
+                    figures.clockNear(now, done.by().at())));
+        }
+        return why;
+    }
+
+    private String settled(DueItem item, Instant now) {
+        if (item.settled() instanceof Settled.Needless needless) {
+            return written.text(MessageKey.DUE_NEEDLESS, written.word(needless.why()));
+        }
+        Instant doneAt = item.doneAt().orElseThrow();
+        String at = figures.clockNear(now, doneAt);
+        return item.wasInTime().orElse(true)
+                ? written.text(MessageKey.DUE_DONE_AT, at)
+                : written.text(MessageKey.DUE_DONE_LATE, at, figures.shortly(Duration.between(item.dueAt(), doneAt)));
+    }
+
+    private static boolean isOverdue(DueItem item, Instant now) {
+        Instant limit = item.hardLimit();
+        return limit != null && now.isAfter(limit);
     }
 
     /** What the herd's list comes to in one spoken sentence: its first open item, and how many more there are. */

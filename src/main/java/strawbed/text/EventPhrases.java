@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import strawbed.event.Event;
 import strawbed.event.Term;
 import strawbed.event.When;
+import strawbed.protocol.Units;
 
 /**
  * What happened, in the few words in which people of the trade would say it. The record's own words are never shown.
@@ -20,14 +21,23 @@ public final class EventPhrases implements Event.Cases<String> {
     private final Wording wording;
     private final Figures figures;
 
-    /** For the eye; {@code zone} is the farm's. */
+    /** For the eye, with amounts as they were spoken; {@code zone} is the farm's. */
     public EventPhrases(Messages messages, ZoneId zone) {
         this(new Written(messages), zone);
     }
 
+    /** For the eye, with amounts in these units. */
+    public EventPhrases(Messages messages, ZoneId zone, Units units) {
+        this(new Written(messages), new Figures(new Written(messages), zone, units));
+    }
+
     EventPhrases(Wording wording, ZoneId zone) {
+        this(wording, new Figures(wording, zone));
+    }
+
+    private EventPhrases(Wording wording, Figures figures) {
         this.wording = wording;
-        this.figures = new Figures(wording, zone);
+        this.figures = figures;
     }
 
     /** Such as "navel dipped with iodine 7 percent"; without a full stop, in lower case. */

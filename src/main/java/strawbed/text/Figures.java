@@ -16,10 +16,11 @@ import strawbed.measure.Mass;
 import strawbed.measure.Temperature;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.protocol.Units;
 
 /**
- * How quantities, times and numbers of animals are written or said: quantities in the unit that was spoken, times on
- * the farm's clock. Immutable, safe for any thread.
+ * How quantities, times and numbers of animals are written or said: quantities in the unit that was spoken or in those
+ * that the farm wants to see, times on the farm's clock. Immutable, safe for any thread.
  */
 public final class Figures {
     private static final int TAG_DIGITS = 15;
@@ -28,15 +29,22 @@ public final class Figures {
 
     private final Wording wording;
     private final ZoneId zone;
+    private final ShownUnits units;
 
+    /** With amounts as they were spoken. */
     Figures(Wording wording, ZoneId zone) {
+        this(wording, zone, Units.AS_SPOKEN);
+    }
+
+    Figures(Wording wording, ZoneId zone, Units units) {
         this.wording = wording;
         this.zone = zone;
+        this.units = new ShownUnits(units);
     }
 
     /** As they are written. */
-    public static Figures written(Messages messages, ZoneId zone) {
-        return new Figures(new Written(messages), zone);
+    public static Figures written(Messages messages, ZoneId zone, Units units) {
+        return new Figures(new Written(messages), zone, units);
     }
 
     public String number(BigDecimal number) {
@@ -51,18 +59,26 @@ public final class Figures {
         return wording.text(MessageKey.PERCENT, number(percent));
     }
 
+    /** The amount in the unit in which it is shown. */
+    public Volume shown(Volume said) {
+        return units.of(said);
+    }
+
     /** "3.5 quarts". */
-    public String volume(Volume volume) {
+    public String volume(Volume said) {
+        Volume volume = units.of(said);
         return counted(volume.unit(), volume.amount());
     }
 
     /** "88 pounds". */
-    public String mass(Mass mass) {
+    public String mass(Mass said) {
+        Mass mass = units.of(said);
         return counted(mass.unit(), mass.amount());
     }
 
     /** "101.5 °F". */
-    public String temperature(Temperature temperature) {
+    public String temperature(Temperature said) {
+        Temperature temperature = units.of(said);
         String number = number(temperature.amount());
         return switch (temperature.unit()) {
             case FAHRENHEIT -> wording.text(MessageKey.FAHRENHEIT, number);
@@ -156,6 +172,16 @@ public final class Figures {
         return minutes % 60 == 0
                 ? wording.text(MessageKey.HOURS_SHORT, hours)
                 : wording.text(MessageKey.HOURS_AND_MINUTES_SHORT, hours, number(minutes % 60));
+    }
+
+    /** As {@link #shortly}, to the second: "30 s", "1 min 30 s", "12 h", "7 days". */
+    String exactly(Duration duration) {
+        int seconds = duration.toSecondsPart();
+        if (seconds == 0) {
+            return shortly(duration);
+        }
+        String inSeconds = wording.text(MessageKey.SECONDS_SHORT, number(seconds));
+        return duration.toMinutes() == 0 ? inSeconds : shortly(duration) + " " + inSeconds;
     }
 
     /** "10 minutes ago", "3 hours ago"; "just now" below one minute. */

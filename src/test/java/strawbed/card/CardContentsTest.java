@@ -15,6 +15,7 @@ import strawbed.event.Event;
 import strawbed.event.Term;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.protocol.Protocol;
 import strawbed.report.CalfCard;
 import strawbed.report.Fact;
 import strawbed.report.Mark;
@@ -45,7 +46,9 @@ class CardContentsTest {
                         new Fact("Weight", "88 pounds"),
                         new Fact("Tag", "4127"),
                         new Fact("Official tag", "840 003 123 456 789"));
-        assertThat(card.printedAt()).isEqualTo("Printed Sun 1 Mar 03:30");
+        assertThat(card.printedAt())
+                .isEqualTo(
+                        "Printed Sun 1 Mar 03:30, protocol " + Protocol.usual().version());
         assertThat(card.cautions())
                 .as("iodine and the fresh cow are cautions for the pen, not for the hutch")
                 .isEmpty();

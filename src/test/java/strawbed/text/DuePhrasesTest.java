@@ -57,9 +57,11 @@ class DuePhrasesTest {
     }
 
     @Test
-    void settled_items_say_so() {
-        assertThat(when(DueState.DONE, null, "05:10", "05:45")).isEqualTo("done");
-        assertThat(when(DueState.NOT_NEEDED, null, "05:10", "05:45")).isEqualTo("not needed");
+    void settled_items_tell_when_they_were_done_or_why_they_need_not_be() {
+        assertThat(when(doneAt("05:00"), DueState.DONE)).isEqualTo("done 05:00");
+        assertThat(when(doneAt("05:30"), DueState.DONE)).isEqualTo("done 05:30, 20 min late");
+        assertThat(when(new Settled.Needless(Settled.Why.DEAD, null), DueState.NOT_NEEDED))
+                .isEqualTo("not needed: the calf died");
     }
 
     @Test
@@ -129,6 +131,20 @@ class DuePhrasesTest {
 
     private static String when(DueState state, @Nullable String from, String dueAt, String now) {
         return PHRASES.when(item(DueKind.FIRST_COLOSTRUM, state, from, dueAt), Told.time(now));
+    }
+
+    private static String when(Settled settled, DueState state) {
+        DueItem open = item(DueKind.FIRST_COLOSTRUM, state, null, "05:10");
+        return PHRASES.when(
+                new DueItem(open.calf(), open.kind(), open.times(), state, settled, open.ground()), Told.time("05:45"));
+    }
+
+    private static Settled doneAt(String time) {
+        CalfRecord calf = new Told()
+                .open("A", "03:30", "417", null)
+                .a(time, new Event.DamNursed())
+                .record();
+        return new Settled.Done(calf.nursings().get(0));
     }
 
     private static DueItem item(DueKind kind, DueState state, @Nullable String from, String dueAt) {

@@ -13,10 +13,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import strawbed.care.AgeStart;
 import strawbed.care.Caution;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.DueKind;
 import strawbed.care.DueState;
+import strawbed.care.Settled;
 import strawbed.dialog.Target;
 import strawbed.event.Provenance;
 import strawbed.event.Term;
@@ -45,7 +47,9 @@ class MessagesTest {
                         Arrays.stream(Caution.values())
                                 .flatMap(caution ->
                                         Stream.of(Messages.key(caution) + ".title", Messages.key(caution) + ".brief")),
-                        Arrays.stream(DueKind.values()).map(kind -> Messages.key(kind) + ".brief"))
+                        Arrays.stream(DueKind.values())
+                                .flatMap(
+                                        kind -> Stream.of(Messages.key(kind) + ".brief", Messages.key(kind) + ".rule")))
                 .flatMap(keys -> keys)
                 .collect(Collectors.toSet());
         assertThat(IN_BUNDLE)
@@ -95,6 +99,8 @@ class MessagesTest {
                 DueState.class,
                 Caution.class,
                 ColostrumTiming.class,
+                AgeStart.Basis.class,
+                Settled.Why.class,
                 Doubt.TagFault.class,
                 Target.Reason.class);
         return Stream.concat(terms, others.stream())
