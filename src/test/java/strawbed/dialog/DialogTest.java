@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import strawbed.calf.CalfRecord;
 import strawbed.care.Caution;
+import strawbed.care.Contradiction;
 import strawbed.event.Event.CalfNumbered;
 import strawbed.event.Event.CalfOpened;
 import strawbed.event.Event.ColostrumFed;
@@ -104,6 +105,47 @@ class DialogTest {
 
         assertThat(barn.doubts()).containsExactly(new Doubt.NotListed("90"));
         assertThat(barn.isPending()).isTrue();
+    }
+
+    @Test
+    void what_was_done_before_the_birth_is_asked_about() {
+        Barn barn = Barn.with("12")
+                .hears("calf twelve born ten minutes ago")
+                .hears("confirm entry")
+                .hears("calf twelve fed two quarts twenty minutes ago");
+
+        assertThat(barn.asksFor()).containsExactly("Ask");
+        assertThat(barn.doubts())
+                .singleElement()
+                .isInstanceOfSatisfying(
+                        Doubt.Contradicts.class,
+                        doubt -> assertThat(doubt.what()).isInstanceOf(Contradiction.BeforeBirth.class));
+        assertThat(barn.hears("confirm entry").saved())
+                .as("asked, never refused")
+                .hasSize(2);
+    }
+
+    @Test
+    void a_birth_told_in_the_same_breath_counts_too() {
+        Barn barn = Barn.with("12").hears("calf twelve born ten minutes ago fed two quarts twenty minutes ago");
+
+        assertThat(barn.doubts())
+                .hasSize(1)
+                .allSatisfy(doubt -> assertThat(doubt).isInstanceOf(Doubt.Contradicts.class));
+    }
+
+    @Test
+    void a_second_birth_is_asked_about() {
+        Barn barn = Barn.with("12")
+                .hears("calf twelve born ten minutes ago")
+                .hears("confirm entry")
+                .hears("calf twelve born now");
+
+        assertThat(barn.doubts())
+                .singleElement()
+                .isInstanceOfSatisfying(
+                        Doubt.Contradicts.class,
+                        doubt -> assertThat(doubt.what()).isInstanceOf(Contradiction.SecondBirth.class));
     }
 
     @Test
