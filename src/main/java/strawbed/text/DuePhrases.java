@@ -15,6 +15,9 @@ import strawbed.protocol.Protocol;
 
 /** What is due and how a calf is: words for the list, sentences for the voice. Immutable, safe for any thread. */
 public final class DuePhrases {
+    /** What a spoken answer counts: more than that nobody keeps in mind. */
+    private static final Duration SOON = Duration.ofHours(1);
+
     private final Wording written;
     private final Figures figures;
     private final Wording spoken;
@@ -54,11 +57,7 @@ public final class DuePhrases {
         return switch (item.state()) {
             case AHEAD -> ahead(item, now, dueAt, left);
             case DUE -> due(dueAt, left);
-            case LATE ->
-                written.text(
-                        isOverdue(item, now) ? MessageKey.DUE_OVERDUE : MessageKey.DUE_LATE,
-                        figures.shortly(left.negated()),
-                        dueAt);
+            case LATE -> late(item, now, dueAt, left.negated());
             case MISSED -> written.text(MessageKey.DUE_MISSED, dueAt);
             case DONE, NOT_NEEDED -> settled(item, now);
         };
@@ -107,12 +106,20 @@ public final class DuePhrases {
                 : written.text(MessageKey.DUE_DONE_LATE, at, figures.shortly(Duration.between(item.dueAt(), doneAt)));
     }
 
+    private String late(DueItem item, Instant now, String dueAt, Duration by) {
+        if (by.toMinutes() == 0) {
+            return written.text(MessageKey.DUE_JUST_LATE, dueAt);
+        }
+        return written.text(
+                isOverdue(item, now) ? MessageKey.DUE_OVERDUE : MessageKey.DUE_LATE, figures.shortly(by), dueAt);
+    }
+
     private static boolean isOverdue(DueItem item, Instant now) {
         Instant limit = item.hardLimit();
         return limit != null && now.isAfter(limit);
     }
 
-    /** What the herd's list comes to in one spoken sentence: its first open item, and how many more there are. */
+    /** What the herd's list comes to in one spoken sentence: its first open item, and how many more the next hour has. */
     public String due(List<DueItem> items, Herd herd, Instant now) {
         List<DueItem> pressing =
                 items.stream().filter(item -> item.state().isPressing()).toList();
@@ -129,9 +136,19 @@ public final class DuePhrases {
             case DUE, MISSED, DONE, NOT_NEEDED -> MessageKey.ANSWER_DUE_NEXT;
         };
         String answer = spoken.text(key, name(first, herd), spoken.word(first.kind()), saidWhen(first, now));
-        return open.size() == 1
+        Instant end = now.plus(SOON);
+        long more = items.stream()
+                .filter(item -> !item.equals(first) && isBefore(item, end))
+                .count();
+        return more == 0
                 ? answer
-                : spoken.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(saidFigures.number(open.size() - 1L)));
+                : spoken.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(saidFigures.number(more)));
+    }
+
+    private static boolean isBefore(DueItem item, Instant end) {
+        return item.state().isPressing()
+                ? item.dueAt().isBefore(end)
+                : item.state() == DueState.AHEAD && item.from().isBefore(end);
     }
 
     /** How a calf is in one spoken sentence: sex, birth, what it was fed, its navel, and what comes next. */

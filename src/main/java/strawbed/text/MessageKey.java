@@ -180,6 +180,7 @@ public enum MessageKey {
     DUE_NOW,
     DUE_OVER,
     DUE_LATE,
+    DUE_JUST_LATE,
     DUE_AHEAD,
     DUE_MISSED,
     DUE_OVERDUE,

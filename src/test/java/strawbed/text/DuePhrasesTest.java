@@ -48,6 +48,7 @@ class DuePhrasesTest {
     @Test
     void a_late_item_is_loud() {
         assertThat(when(DueState.LATE, null, "05:10", "05:45")).isEqualTo("LATE by 35 min, since 05:10");
+        assertThat(when(DueState.LATE, null, "05:10", "05:10")).isEqualTo("LATE since 05:10");
         assertThat(when(DueState.MISSED, null, "05:10", "30:00")).isEqualTo("MISSED, was due yesterday 05:10");
     }
 
@@ -73,7 +74,7 @@ class DuePhrasesTest {
                 item(DueKind.TAG, DueState.DUE, null, "06:00"),
                 item(DueKind.REPEAT_DIP, DueState.AHEAD, "15:30", "27:30"));
         assertThat(PHRASES.due(items, told.herd(), Told.time("05:00")))
-                .isEqualTo("Due next: calf four one seven, first colostrum, by five thirty. Two more.");
+                .isEqualTo("Due next: calf four one seven, first colostrum, by five thirty. One more within the hour.");
         assertThat(PHRASES.due(items.subList(3, 4), told.herd(), Told.time("05:00")))
                 .isEqualTo("Nothing is due now. Next: calf four one seven, dip navel again, from fifteen thirty.");
         assertThat(PHRASES.due(List.of(), told.herd(), Told.time("05:00"))).isEqualTo("Nothing is due.");
