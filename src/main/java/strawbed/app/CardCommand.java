@@ -38,7 +38,7 @@ final class CardCommand implements Callable<Integer> {
         Main program = Main.of(main);
         Settings settings = program.settings();
         Herd herd = RecordReading.herd(settings);
-        CalfRecord wanted = find(herd);
+        CalfRecord wanted = RecordReading.calf(herd, calf);
         CardPaper paper = a6 ? CardPaper.A6 : CardPaper.FOUR_BY_SIX_INCH;
         Answers answers = new Answers(new Messages(Locale.US), settings);
         Path written = file == null
@@ -46,17 +46,5 @@ final class CardCommand implements Callable<Integer> {
                 : answers.writeCardTo(wanted, herd, file, paper);
         program.out().println(written);
         return 0;
-    }
-
-    private CalfRecord find(Herd herd) {
-        return herd.calves().stream()
-                .filter(known -> known.id().toString().equals(calf))
-                .findFirst()
-                .or(() -> herd.byNumber(calf))
-                .or(() -> herd.calves().stream()
-                        .filter(known -> known.bears(calf))
-                        .findFirst())
-                .orElseThrow(() -> new BadInputException(
-                        "There is no calf " + calf + " in the record. \"strawbed calves\" lists those that are."));
     }
 }

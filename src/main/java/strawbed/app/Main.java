@@ -26,6 +26,7 @@ import picocli.CommandLine.ScopeType;
             HearCommand.class,
             ListenCommand.class,
             CalvesCommand.class,
+            CalfCommand.class,
             DueCommand.class,
             CardCommand.class,
             CheckCommand.class

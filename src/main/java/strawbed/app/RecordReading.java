@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
+import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
@@ -24,6 +25,23 @@ final class RecordReading {
         return Herd.of(events(settings).stream()
                 .filter(recorded -> !recorded.recordedAt().isAfter(time))
                 .toList());
+    }
+
+    /**
+     * The calf that somebody asks for, by id or number; of several that bore the number a living one first.
+     *
+     * @throws BadInputException if there is none
+     */
+    static CalfRecord calf(Herd herd, String wanted) {
+        return herd.calves().stream()
+                .filter(known -> known.id().toString().equals(wanted))
+                .findFirst()
+                .or(() -> herd.byNumber(wanted))
+                .or(() -> herd.calves().stream()
+                        .filter(known -> known.bears(wanted))
+                        .findFirst())
+                .orElseThrow(() -> new BadInputException(
+                        "There is no calf " + wanted + " in the record. \"strawbed calves\" lists those that are."));
     }
 
     private static List<RecordedEvent> events(Settings settings) {

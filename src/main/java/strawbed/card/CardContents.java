@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
+import strawbed.account.Identity;
+import strawbed.account.TwinLine;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.care.Caution;

@@ -86,6 +86,11 @@ class DoorsTest {
             door("report").because("a card lays out what it is given and decides nothing");
 
     @ArchTest
+    static final ArchRule account_tells_what_the_record_and_the_rules_say = door(
+                    "account", "calf", "care", "protocol", "event", "measure", "text")
+            .because("screen, command and paper tell the same of a calf");
+
+    @ArchTest
     static final ArchRule text_words_what_others_decided = noClasses()
             .that()
             .resideInAPackage("strawbed.text..")

@@ -1,4 +1,4 @@
-package strawbed.card;
+package strawbed.account;
 
 import static strawbed.text.MessageKey.*;
 
@@ -12,15 +12,15 @@ import strawbed.text.Figures;
 import strawbed.text.Messages;
 
 /** Who the calf is, and how it came. What is not on record is blank: the card says what that means. */
-record Identity(CalfRecord calf, Messages messages, Figures figures) {
-    String number() {
+public record Identity(CalfRecord calf, Messages messages, Figures figures) {
+    public String number() {
         return calf.number()
                 .orElseGet(() -> calf.dam()
                         .map(dam -> messages.text(CARD_COW, dam))
                         .orElseGet(() -> messages.text(CARD_NO_NUMBER)));
     }
 
-    String sex() {
+    public String sex() {
         return messages.text(calf.sex()
                 .map(sex -> switch (sex) {
                     case FEMALE -> CARD_SEX_FEMALE;
@@ -29,7 +29,7 @@ record Identity(CalfRecord calf, Messages messages, Figures figures) {
                 .orElse(CARD_SEX_UNKNOWN));
     }
 
-    String born() {
+    public String born() {
         String found = calf.found().map(this::when).orElse("");
         if (calf.born().isEmpty()) {
             return found.isEmpty() ? "" : messages.text(CARD_FOUND, found);
@@ -43,7 +43,7 @@ record Identity(CalfRecord calf, Messages messages, Figures figures) {
                         clock(calf.born().get().midpoint(), calf.found().get().midpoint()));
     }
 
-    String dam() {
+    public String dam() {
         return calf.dam()
                 .map(dam -> calf.parity()
                         .map(parity -> messages.text(CARD_DAM_PARITY, dam, count(parity)))
@@ -51,7 +51,7 @@ record Identity(CalfRecord calf, Messages messages, Figures figures) {
                 .orElse("");
     }
 
-    String birth() {
+    public String birth() {
         return Stream.of(
                         calf.ease().map(messages::word),
                         calf.easeScore().map(score -> messages.text(CARD_EASE_SCORE, count(score))),

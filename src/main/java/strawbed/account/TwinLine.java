@@ -1,4 +1,4 @@
-package strawbed.card;
+package strawbed.account;
 
 import static strawbed.text.MessageKey.*;
 
@@ -14,8 +14,8 @@ import strawbed.text.Figures;
 import strawbed.text.Messages;
 
 /** The line that names the calves born with this one. */
-record TwinLine(Messages messages, Figures figures) {
-    Optional<String> of(CalfRecord calf, Herd herd) {
+public record TwinLine(Messages messages, Figures figures) {
+    public Optional<String> of(CalfRecord calf, Herd herd) {
         List<CalfRecord> others = herd.twinsOf(calf);
         int born = Stream.concat(Stream.of(calf), others.stream())
                 .flatMap(each -> each.twin().stream())
