@@ -48,7 +48,7 @@ public final class CardContents {
                 identity.dam(),
                 identity.birth(),
                 new TwinLine(messages, figures).of(calf, herd),
-                new Facts(calf, messages, figures).all(),
+                new Facts(calf, farm.protocolFor(calf), messages, figures).all(),
                 new FirstDayLine(calf, now, messages, figures).timeline(due),
                 new Tasks(now, messages, figures, new DuePhrases(messages, zone)).of(due),
                 Caution.of(calf, herd).stream()

@@ -11,7 +11,7 @@ import strawbed.calf.CalfRecord;
 import strawbed.calf.Feed;
 import strawbed.calf.Timed;
 import strawbed.care.AgeStart;
-import strawbed.care.BrixClass;
+import strawbed.care.ColostrumClass;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.FirstDose;
 import strawbed.event.Event.CalfDied;
@@ -19,13 +19,14 @@ import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.EarTagFitted;
 import strawbed.event.Term;
+import strawbed.protocol.Protocol;
 import strawbed.report.Fact;
 import strawbed.text.Figures;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
 
 /** What was measured, in the order in which a card is read. What is not on record is blank. */
-record Facts(CalfRecord calf, Messages messages, Figures figures) {
+record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figures) {
     List<Fact> all() {
         List<Fact> facts = new ArrayList<>();
         calf.death().ifPresent(died -> facts.add(fact(CARD_DIED, died(died))));
@@ -52,27 +53,25 @@ record Facts(CalfRecord calf, Messages messages, Figures figures) {
     }
 
     private String firstFeed() {
-        FirstDose dose = FirstDose.of(calf);
+        FirstDose dose = FirstDose.of(calf, protocol);
         return calf.firstFeed()
                 .map(feed -> {
                     String taken = figures.taken(List.of(feed));
-                    AgeStart start = dose.start();
-                    return start == null
-                            ? taken
-                            : dose.timeToFirstFeed()
-                                    .map(age -> messages.text(
-                                            CARD_FIRST_FEED_BAND,
-                                            taken,
-                                            age(start, age),
-                                            messages.word(ColostrumTiming.of(age))))
-                                    .orElse(taken);
+                    return dose.ageAtFirstFeed()
+                            .value()
+                            .map(age -> messages.text(
+                                    CARD_FIRST_FEED_BAND,
+                                    taken,
+                                    age(age),
+                                    messages.word(ColostrumTiming.of(age, protocol))))
+                            .orElse(taken);
                 })
                 .orElse("");
     }
 
-    private String age(AgeStart start, Duration age) {
+    private String age(Duration age) {
         return messages.text(
-                switch (start.basis()) {
+                switch (AgeStart.of(calf).orElseThrow().basis()) {
                     case BORN -> CARD_AFTER_BIRTH;
                     case BORN_IN_WINDOW -> CARD_ABOUT_AFTER_BIRTH;
                     case FOUND -> CARD_AFTER_FOUND;
@@ -97,10 +96,10 @@ record Facts(CalfRecord calf, Messages messages, Figures figures) {
     private String brix(Timed<ColostrumTestedByBrix> tested) {
         BigDecimal brix = tested.event().brix();
         return messages.text(
-                switch (BrixClass.of(brix)) {
+                switch (ColostrumClass.ofBrix(brix, protocol)) {
                     case GOOD -> CARD_BRIX_GOOD;
                     case MIDDLE -> CARD_BRIX_MIDDLE;
-                    case LOW -> CARD_BRIX_LOW;
+                    case LOW, BELOW_GOOD -> CARD_BRIX_LOW;
                 },
                 figures.number(brix));
     }

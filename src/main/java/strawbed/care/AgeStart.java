@@ -10,8 +10,9 @@ import strawbed.event.When;
  * The instant a calf's age is counted from, and how well it is known.
  *
  * @param at the birth, or the best that stands in for it
+ * @param earliest the earliest that the birth can have been; differs only for a window
  */
-public record AgeStart(Instant at, Basis basis) {
+public record AgeStart(Instant at, Instant earliest, Basis basis) {
 
     /** What an age rests on. */
     public enum Basis {
@@ -27,7 +28,7 @@ public record AgeStart(Instant at, Basis basis) {
 
     /** Empty when the record has no time at all to count from. */
     public static Optional<AgeStart> of(CalfRecord calf) {
-        return calf.bornAbout().map(at -> new AgeStart(at, basis(calf)));
+        return calf.bornAbout().map(at -> new AgeStart(at, earliest(calf, at), basis(calf)));
     }
 
     /** Whether it is anything but a timed birth. */
@@ -38,6 +39,26 @@ public record AgeStart(Instant at, Basis basis) {
     /** The age at this instant; negative before the start. */
     public Duration ageAt(Instant now) {
         return Duration.between(at, now);
+    }
+
+    /** The age at which something happened to the calf: zero inside the window of its birth, not judged before. */
+    public Judged<Duration> ageOf(Instant happened) {
+        if (happened.isBefore(earliest)) {
+            return Judged.not(basis == Basis.OPENED ? WhyNot.NO_TIME_OF_BIRTH : WhyNot.BEFORE_BIRTH);
+        }
+        Duration age = ageAt(happened);
+        return Judged.of(age.isNegative() ? Duration.ZERO : age);
+    }
+
+    /** The age that a calf had when something happened to it. */
+    static Judged<Duration> ageOf(CalfRecord calf, Instant happened) {
+        return of(calf).map(start -> start.ageOf(happened)).orElseGet(() -> Judged.not(WhyNot.NO_TIME_OF_BIRTH));
+    }
+
+    private static Instant earliest(CalfRecord calf, Instant at) {
+        return calf.birth()
+                .map(birth -> birth instanceof When.Between window ? window.earliest() : at)
+                .orElse(at);
     }
 
     private static Basis basis(CalfRecord calf) {

@@ -36,6 +36,11 @@ public final class Farm {
         return calf.bornAbout().map(protocols::at).orElseGet(protocols::latest);
     }
 
+    /** The protocol in force at this time. */
+    public Protocol protocolAt(Instant time) {
+        return protocols.at(time);
+    }
+
     /** The protocol that calves born now are cared for by. */
     public Protocol protocol() {
         return protocols.latest();

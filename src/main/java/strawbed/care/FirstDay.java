@@ -2,7 +2,6 @@ package strawbed.care;
 
 import static strawbed.protocol.Setting.*;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,9 +26,6 @@ import strawbed.protocol.Protocol;
 
 /** What every calf needs from its birth on. The times and their sources are those of the farm's protocol. */
 final class FirstDay {
-    /** Hardly any antibody passes the gut later. Sources: Osaka 2014; J Dairy Sci 65:1765 (1982). */
-    private static final Duration UPTAKE_ENDS = Duration.ofHours(24);
-
     private final DueItems items;
     private final CalfRecord calf;
     private final Protocol protocol;
@@ -156,7 +152,8 @@ final class FirstDay {
 
     /** Past the last acceptable time it stays late, not missed: some uptake is left until the end of the first day. */
     private DueState firstColostrumState(DueTimes times) {
-        DueTimes untilUptakeEnds = new DueTimes(times.from(), times.dueAt(), times.lateAfter(), items.at(UPTAKE_ENDS));
+        DueTimes untilUptakeEnds =
+                new DueTimes(times.from(), times.dueAt(), times.lateAfter(), items.at(ColostrumTiming.UPTAKE_ENDS));
         return untilUptakeEnds.stateAt(items.now());
     }
 

@@ -3,110 +3,109 @@ package strawbed.care;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
-import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Feed;
-import strawbed.calf.Timed;
-import strawbed.event.Event.CalfWeighed;
+import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /**
- * How a calf's first dose of colostrum stands, from measured feeds only; what it sucked from its dam is unknown and
- * counts as nothing here.
+ * How a calf's first dose of colostrum stands: when it came, how much it was, and how much of birth weight.
  *
- * <p>The first dose is the first feed and all others before the time of a second one begins, 6 hours later (Michigan
- * State University Extension); adding split feeds is common practice, no published source. The target is 10 % of birth
- * weight with 1 L of colostrum taken as 1 kg, the habit of the trade: Michigan State University Extension; Dairy Calf
- * and Heifer Association, Gold Standards III.
+ * <p>The dose is the first feed and all others before the time of a second one begins (by the farm's protocol; usually 6
+ * hours later, Michigan State University Extension); adding split feeds is common practice, no published source. What a
+ * calf sucked from its dam is not known: a calf that only sucked has no dose, one that was fed too had at least the
+ * measured one; common practice, no published source. One liter of colostrum is taken as one kilogram, the habit of the
+ * trade.
  *
- * @param start what ages are counted from; null when nothing is known
- * @param feeds the feeds of the first dose, as they happened; empty before the first
- * @param weight the first weighing within 24 hours of the start; null when there is none
+ * @param feeds the feeds of the dose of which it took anything, as they happened; empty before the first
+ * @param suckled whether it also sucked its dam before the dose was over
  */
-public record FirstDose(
-        @Nullable AgeStart start,
-        List<Feed> feeds,
-        @Nullable CalfWeighed weight) {
-    /** The second feed comes 6 to 12 hours after the first. Source: Michigan State University Extension. */
-    static final Duration SECOND_FROM = Duration.ofHours(6);
-
-    static final Duration SECOND_BY = Duration.ofHours(12);
-
-    private static final Duration BIRTH_WEIGHT_WITHIN = Duration.ofHours(24);
-
+public record FirstDose(CalfRecord calf, Protocol protocol, List<Feed> feeds, boolean suckled) {
     public FirstDose {
         feeds = List.copyOf(feeds);
     }
 
-    public static FirstDose of(CalfRecord calf) {
-        AgeStart start = AgeStart.of(calf).orElse(null);
+    public static FirstDose of(CalfRecord calf, Protocol protocol) {
         List<Feed> taken =
                 calf.feeds().stream().filter(feed -> feed.litres().signum() > 0).toList();
+        Duration length = protocol.time(Setting.SECOND_FEED_FROM_HOURS);
         List<Feed> dose = taken.stream()
-                .filter(feed -> feed.at().isBefore(taken.get(0).at().plus(SECOND_FROM)))
+                .filter(feed -> feed.at().isBefore(taken.get(0).at().plus(length)))
                 .toList();
-        CalfWeighed weight = calf.weights().stream()
-                .filter(weighed -> start == null || start.ageAt(weighed.at()).compareTo(BIRTH_WEIGHT_WITHIN) <= 0)
-                .map(Timed::event)
-                .findFirst()
-                .orElse(null);
-        return new FirstDose(start, dose, weight);
+        boolean suckled = calf.nursings().stream()
+                .anyMatch(nursed ->
+                        dose.isEmpty() || nursed.at().isBefore(dose.get(0).at().plus(length)));
+        return new FirstDose(calf, protocol, dose, suckled);
     }
 
-    /** From the start of the calf's age to its first feed; never below zero. */
-    public Optional<Duration> timeToFirstFeed() {
-        return feeds.stream().findFirst().map(Feed::at).flatMap(this::age);
+    /** The age at the first measured feed. */
+    public Judged<Duration> ageAtFirstFeed() {
+        return feeds.isEmpty()
+                ? Judged.not(notFed())
+                : AgeStart.ageOf(calf, feeds.get(0).at());
     }
 
-    /** The band of the first feed. */
-    public Optional<ColostrumTiming> timing() {
-        return timeToFirstFeed().map(ColostrumTiming::of);
+    /** The band of the first measured feed. */
+    public Judged<ColostrumTiming> timing() {
+        return ageAtFirstFeed().then(age -> Judged.of(ColostrumTiming.of(age, protocol)));
     }
 
-    /** All that was taken, in litres, exact. */
-    public BigDecimal litres() {
-        return feeds.stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
+    /** All that was measured, in litres, exact. */
+    public Judged<BigDecimal> litres() {
+        return feeds.isEmpty()
+                ? Judged.not(notFed())
+                : Judged.of(feeds.stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
-    /** What should be taken, in litres, exact; empty without a birth weight. */
-    public Optional<BigDecimal> targetLitres() {
-        return birthWeight().map(kilograms -> kilograms.movePointLeft(1));
+    /** What should be taken, in litres, exact. */
+    public Judged<BigDecimal> targetLitres() {
+        return BirthWeight.of(calf)
+                .then(weight -> Judged.of(weight.kilograms()
+                        .multiply(protocol.number(Setting.DOSE_BIRTH_WEIGHT_PERCENT))
+                        .movePointLeft(2)));
     }
 
-    /** What was taken in percent of birth weight, to one decimal, half up; empty without a feed or a birth weight. */
-    public Optional<BigDecimal> shareOfBirthWeight() {
-        return birthWeight()
-                .filter(kilograms -> !feeds.isEmpty())
-                .map(kilograms -> litres().movePointRight(2).divide(kilograms, 1, RoundingMode.HALF_UP));
+    /** What was measured in percent of birth weight, to one decimal, half up. */
+    public Judged<BigDecimal> shareOfBirthWeight() {
+        return litres().then(litres -> BirthWeight.of(calf)
+                .then(weight ->
+                        Judged.of(litres.movePointRight(2).divide(weight.kilograms(), 1, RoundingMode.HALF_UP))));
     }
 
-    /** From the start of the calf's age to the feed that made up the target; empty while it is not reached or known. */
-    public Optional<Duration> timeToTarget() {
-        BigDecimal target = targetLitres().orElse(null);
-        if (target == null) {
-            return Optional.empty();
-        }
+    /** Whether what was measured makes up the target; compared without rounding. */
+    public Judged<Boolean> meetsTarget() {
+        return litres().then(litres -> targetLitres().then(target -> Judged.of(litres.compareTo(target) >= 0)));
+    }
+
+    /** The age at the feed that made up the target; not judged while it is not reached. */
+    public Judged<Duration> ageAtTarget() {
+        return targetLitres().then(this::ageAtTarget);
+    }
+
+    private Judged<Duration> ageAtTarget(BigDecimal target) {
         BigDecimal taken = BigDecimal.ZERO;
         for (Feed feed : feeds) {
             taken = taken.add(feed.litres());
             if (taken.compareTo(target) >= 0) {
-                return age(feed.at());
+                return AgeStart.ageOf(calf, feed.at());
             }
         }
-        return Optional.empty();
+        return Judged.not(feeds.isEmpty() ? notFed() : WhyNot.TARGET_NOT_REACHED);
     }
 
-    private Optional<BigDecimal> birthWeight() {
-        return Optional.ofNullable(weight)
-                .map(weighed -> weighed.weight().inKilograms())
-                .filter(kilograms -> kilograms.signum() > 0);
+    /** What the share of birth weight and the target rest on. */
+    public Set<Assumption> assumptions() {
+        Set<Assumption> assumptions = EnumSet.of(Assumption.LITER_IS_KILOGRAM);
+        if (BirthWeight.of(calf).value().filter(BirthWeight::isAssumed).isPresent()) {
+            assumptions.add(Assumption.WEIGHT_OF_BREED);
+        }
+        return assumptions;
     }
 
-    private Optional<Duration> age(Instant at) {
-        return Optional.ofNullable(start)
-                .map(known -> known.ageAt(at))
-                .map(age -> age.isNegative() ? Duration.ZERO : age);
+    private WhyNot notFed() {
+        return suckled ? WhyNot.SUCKLED : WhyNot.NOT_FED;
     }
 }

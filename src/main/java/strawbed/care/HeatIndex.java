@@ -1,7 +1,6 @@
 package strawbed.care;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import strawbed.measure.Temperature;
 
 /**
@@ -20,10 +19,5 @@ public final class HeatIndex {
                 .multiply(celsius)
                 .add(share.multiply(celsius.subtract(new BigDecimal("14.4"))))
                 .add(new BigDecimal("46.4"));
-    }
-
-    /** The index as it is shown, to one decimal, half up. */
-    public static BigDecimal shown(BigDecimal index) {
-        return index.setScale(1, RoundingMode.HALF_UP);
     }
 }

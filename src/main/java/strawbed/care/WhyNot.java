@@ -12,6 +12,8 @@ public enum WhyNot {
     NOT_FED,
     /** The calf sucked its dam: how much is not known. */
     SUCKLED,
+    /** What was fed does not make up the target yet. */
+    TARGET_NOT_REACHED,
     /** It was not weighed, and there is no published mean weight for its breed. */
     NO_WEIGHT,
     /** The colostrum was not tested. */
@@ -30,7 +32,7 @@ public enum WhyNot {
     DRAWN_TOO_EARLY,
     /** The blood was drawn too late. */
     DRAWN_TOO_LATE,
-    /** Fed on replacer: protein and Brix of the serum do not tell; antibody does. */
+    /** Fed on replacer: the lines for colostrum, and for protein and Brix of the serum, do not hold for it. */
     REPLACER,
     /** The calf is dead. */
     DEAD,

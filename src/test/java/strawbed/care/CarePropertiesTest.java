@@ -40,11 +40,7 @@ class CarePropertiesTest {
                         .as(about)
                         .doesNotHaveDuplicates()
                         .isSorted();
-                FirstDose dose = FirstDose.of(calf);
-                assertThat(dose.litres()).as(about).isLessThanOrEqualTo(calf.volumeFedLitres());
-                assertThat(dose.timing().isPresent())
-                        .as(about)
-                        .isEqualTo(calf.firstFeed().isPresent());
+                assertDoseIsSound(FirstDose.of(calf, Farm.of(herd).protocolFor(calf)), Farm.of(herd), about);
             }
         }
         all.forEach(recorded -> {
@@ -53,6 +49,23 @@ class CarePropertiesTest {
                     .as("seed %d", seed)
                     .isNotNull();
         });
+    }
+
+    private static void assertDoseIsSound(FirstDose dose, Farm farm, String about) {
+        assertThat(dose.litres().value().isPresent())
+                .as(about)
+                .isEqualTo(dose.calf().firstFeed().isPresent());
+        dose.litres()
+                .value()
+                .ifPresent(litres -> assertThat(litres)
+                        .as(about)
+                        .isLessThanOrEqualTo(dose.calf().volumeFedLitres()));
+        AntibodyMass.of(dose, farm)
+                .value()
+                .ifPresent(mass -> assertThat(mass.grams()).as(about).isBetween(mass.least(), mass.most()));
+        Absorption.expectedSerum(dose, farm)
+                .value()
+                .ifPresent(range -> assertThat(range.least()).as(about).isLessThanOrEqualTo(range.most()));
     }
 
     @ParameterizedTest

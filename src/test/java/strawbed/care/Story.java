@@ -1,13 +1,17 @@
 package strawbed.care;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -22,14 +26,17 @@ import strawbed.measure.Temperature;
 import strawbed.measure.TemperatureUnit;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.protocol.Protocol;
 
 /**
  * A worked example in one line: facts with their times, parted by semicolons, and one question at the end.
  *
  * <p>{@code 06:00 born; 07:10 fed 2.0 litre bottle; ask 07:41 NAVEL_REDIP}. A fact that begins with {@code B} is the
- * other calf's. Times are those of {@link Told}.
+ * other calf's, and what is said of the barn is no calf's. Times are those of {@link Told}.
  */
 final class Story {
+    private static final Set<String> OF_THE_BARN = Set.of("barn", "stored", "protocol");
+
     private final Told told = new Told();
 
     static String answer(String line) {
@@ -65,6 +72,22 @@ final class Story {
                         new Volume(decimal(words.get(1)), enumOf(VolumeUnit.class, words.get(2))),
                         words.size() > 3 ? enumOf(Term.FeedingMethod.class, words.get(3)) : null,
                         words.size() > 4 ? temperature(words.subList(4, 6)) : null);
+            case "left" ->
+                new Event.ColostrumLeft(new Volume(decimal(words.get(1)), enumOf(VolumeUnit.class, words.get(2))));
+            case "breed" -> new Event.BreedNoted(words.get(1));
+            case "source" ->
+                new Event.ColostrumSourceNoted(
+                        enumOf(Term.ColostrumSource.class, words.get(1)),
+                        null,
+                        words.size() > 2 ? words.get(2) : null,
+                        null);
+            case "stored" ->
+                new Event.ColostrumStored(
+                        words.get(1),
+                        new Volume(decimal(words.get(2)), enumOf(VolumeUnit.class, words.get(3))),
+                        words.size() > 4 && !words.get(4).equals("-") ? decimal(words.get(4)) : null,
+                        words.size() > 5 ? enumOf(Term.ColostrumTreatment.class, words.get(5)) : null);
+            case "protocol" -> new Event.ProtocolAdopted(new TreeMap<>(Map.of(words.get(1), words.get(2))));
             case "nursed" -> new Event.DamNursed();
             case "tagged" -> new Event.EarTagFitted(words.get(1), Term.TagScheme.FARM);
             case "moved" -> new Event.CalfMoved(words.get(1));
@@ -92,7 +115,11 @@ final class Story {
         String calf = words.get(0).equals("B") ? "B" : "A";
         List<String> rest = calf.equals("B") ? words.subList(1, words.size()) : words;
         String time = rest.get(0);
-        told.of(calf, time, timed(time, rest.subList(1, rest.size())));
+        if (OF_THE_BARN.contains(rest.get(1))) {
+            told.tell(null, Told.time(time), event(rest.subList(1, rest.size())));
+        } else {
+            told.of(calf, time, timed(time, rest.subList(1, rest.size())));
+        }
     }
 
     private static Event timed(String time, List<String> words) {
@@ -113,14 +140,32 @@ final class Story {
             case "ask" -> states(Told.time(question.get(1)), kind(question.get(2)));
             case "window" -> window(kind(question.get(1)));
             case "cautions" -> cautions();
-            case "first-feed" -> text(dose().timeToFirstFeed());
-            case "timing" -> dose().timing().map(ColostrumTiming::name).orElse("none");
-            case "target-reached" -> text(dose().timeToTarget());
-            case "target" ->
-                dose().targetLitres().map(BigDecimal::toPlainString).orElse("none");
-            case "share" ->
-                dose().shareOfBirthWeight().map(BigDecimal::toPlainString).orElse("none");
-            case "litres" -> dose().litres().toPlainString();
+            case "first-feed" -> answer(dose().ageAtFirstFeed(), Story::text);
+            case "timing" -> answer(dose().timing(), ColostrumTiming::name);
+            case "target-reached" -> answer(dose().ageAtTarget(), Story::text);
+            case "target" -> answer(dose().targetLitres(), Story::plain);
+            case "share" -> answer(dose().shareOfBirthWeight(), BigDecimal::toPlainString);
+            case "litres" -> answer(dose().litres(), Story::plain);
+            case "size" -> answer(dose().litres(), litres -> DoseSize.of(litres).name());
+            case "meets-target" -> answer(dose().meetsTarget(), String::valueOf);
+            case "suckled" -> String.valueOf(dose().suckled());
+            case "dose-assumes" -> names(dose().assumptions());
+            case "grade" -> answer(quality().then(ColostrumQuality::grade), ColostrumClass::name);
+            case "antibody" -> answer(quality().then(ColostrumQuality::antibody), Story::antibody);
+            case "mass" -> answer(mass(), mass -> rounded(mass.grams()));
+            case "mass-range" -> answer(mass(), mass -> rounded(mass.least()) + " " + rounded(mass.most()));
+            case "mass-grade" -> answer(mass(), mass -> mass.grade(protocol()).name());
+            case "mass-assumes" -> answer(mass(), mass -> names(mass.assumptions()));
+            case "expected" -> answer(Absorption.expectedSerum(dose(), farm()), Story::range);
+            case "expected-assumes" ->
+                answer(Absorption.expectedSerum(dose(), farm()), range -> names(range.assumptions()));
+            case "mass-for" -> answer(Absorption.massFor(decimal(question.get(1)), dose()), Story::range);
+            case "efficiency" -> answer(Absorption.observed(dose(), farm()), Story::rounded);
+            case "stock" -> stock(Told.time(question.get(1)));
+            case "stock-left" -> joined(StoredColostrum.of(told.herd()).stream().map(each -> plain(each.leftLitres())));
+            case "stock-grade" ->
+                joined(StoredColostrum.of(told.herd()).stream()
+                        .map(each -> answer(each.grade(), ColostrumClass::name)));
             case "age-basis" -> AgeStart.of(record()).orElseThrow().basis().name();
             default -> throw new IllegalArgumentException("no such question: " + question);
         };
@@ -142,8 +187,57 @@ final class Story {
         return told.record();
     }
 
+    private Farm farm() {
+        return Farm.of(told.herd());
+    }
+
+    private Protocol protocol() {
+        return farm().protocolFor(record());
+    }
+
     private FirstDose dose() {
-        return FirstDose.of(record());
+        return FirstDose.of(record(), protocol());
+    }
+
+    private Judged<ColostrumQuality> quality() {
+        return ColostrumQuality.of(dose(), farm());
+    }
+
+    private Judged<AntibodyMass> mass() {
+        return AntibodyMass.of(dose(), farm());
+    }
+
+    private String stock(Instant now) {
+        return joined(StoredColostrum.of(told.herd()).stream()
+                .map(each -> each.stored().event().batch() + " " + each.stateAt(now)));
+    }
+
+    /** What was judged, or why nothing was. */
+    static <T> String answer(Judged<T> judged, Function<T, String> text) {
+        return judged.value()
+                .map(text)
+                .orElseGet(() -> "not judged: " + judged.whyNot().orElseThrow());
+    }
+
+    private static String antibody(Antibody antibody) {
+        return rounded(antibody.gramsPerLitre())
+                + (antibody.isEstimate() ? " give or take " + plain(antibody.spread()) : "");
+    }
+
+    private static String range(Absorption.Range range) {
+        return rounded(range.least()) + " " + rounded(range.most());
+    }
+
+    private static String names(Set<Assumption> assumptions) {
+        return joined(assumptions.stream().sorted().map(Assumption::name));
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+
+    static String rounded(BigDecimal number) {
+        return number.setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 
     private String states(Instant now, DueKind kind) {
@@ -165,13 +259,12 @@ final class Story {
     }
 
     private static String clock(@Nullable Instant at) {
-        return at == null ? "-" : text(Optional.of(Duration.between(Told.MIDNIGHT, at)));
+        return at == null ? "-" : text(Duration.between(Told.MIDNIGHT, at));
     }
 
-    private static String text(Optional<Duration> duration) {
-        return duration.map(known -> String.format(
-                        Locale.ROOT, "%02d:%02d:%02d", known.toHours(), known.toMinutesPart(), known.toSecondsPart()))
-                .orElse("none");
+    private static String text(Duration known) {
+        return String.format(
+                Locale.ROOT, "%02d:%02d:%02d", known.toHours(), known.toMinutesPart(), known.toSecondsPart());
     }
 
     private static DueKind kind(String name) {

@@ -1,0 +1,19 @@
+package strawbed.care;
+
+/** What an estimate rests on without being measured. Whoever shows the estimate names these. */
+public enum Assumption {
+    /** The birth was not timed. */
+    BIRTH_NOT_TIMED,
+    /** The weight is the mean of the breed. */
+    WEIGHT_OF_BREED,
+    /** One liter of colostrum is taken as one kilogram, the habit of the trade. */
+    LITER_IS_KILOGRAM,
+    /** The antibody is estimated from Brix. */
+    ANTIBODY_FROM_BRIX,
+    /** All feeds of the dose were of the colostrum that was tested. */
+    ONE_COLOSTRUM,
+    /** How much plasma a calf has, as the protocol says. */
+    PLASMA_SHARE,
+    /** The share that is taken up is that of published trials with feeds of this age. */
+    UPTAKE_OF_TRIALS
+}
