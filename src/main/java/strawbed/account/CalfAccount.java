@@ -13,12 +13,14 @@ import strawbed.care.Caution;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
+import strawbed.care.FirstDose;
 import strawbed.text.CautionPhrases;
 import strawbed.text.DuePhrases;
 import strawbed.text.EventPhrases;
 import strawbed.text.Figures;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
+import strawbed.text.SettingPhrases;
 
 /** Puts the account of a calf together. */
 public final class CalfAccount {
@@ -53,6 +55,7 @@ public final class CalfAccount {
         List<Part> parts = new ArrayList<>();
         add(parts, ACCOUNT_WHO, who());
         add(parts, ACCOUNT_CAUTIONS, cautions());
+        add(parts, ACCOUNT_ENOUGH, enough());
         add(parts, ACCOUNT_HAPPENED, history());
         add(parts, ACCOUNT_DUE, due());
         return List.copyOf(parts);
@@ -102,6 +105,11 @@ public final class CalfAccount {
                         figures,
                         new EventPhrases(messages, zone, farm.protocol().units()))
                 .lines();
+    }
+
+    private List<Line> enough() {
+        FirstDose dose = FirstDose.of(calf, farm.protocolFor(calf));
+        return new Enough(dose, farm, messages, figures, new SettingPhrases(messages, zone)).lines();
     }
 
     private List<Line> due() {

@@ -16,12 +16,16 @@ import strawbed.calf.Herd;
 import strawbed.calf.Timed;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
+import strawbed.care.Farm;
 import strawbed.care.Settled;
+import strawbed.care.StoredColostrum;
 import strawbed.protocol.Units;
 import strawbed.text.CalfNames;
 import strawbed.text.DuePhrases;
 import strawbed.text.Figures;
+import strawbed.text.MessageKey;
 import strawbed.text.Messages;
+import strawbed.text.StockPhrases;
 
 /** The command {@code strawbed due}: what is due for the calves, most urgent first. */
 @Command(
@@ -58,6 +62,7 @@ final class DueCommand implements Callable<Integer> {
             items.forEach(item -> program.out().println(JsonLine.of(object(item, herd, phrases, now))));
         } else {
             print(items, herd, phrases, now, settings, program.out());
+            printStock(herd, now, settings, program.out());
         }
         return 0;
     }
@@ -67,16 +72,34 @@ final class DueCommand implements Callable<Integer> {
         Messages messages = new Messages(Locale.US);
         String time =
                 Figures.written(messages, settings.zone(), Units.AS_SPOKEN).dayAndClock(now);
-        if (items.isEmpty()) {
-            out.println("Nothing is due at " + time + ".");
-            return;
-        }
-        out.println("Due at " + time + ", most urgent for the calf first:");
+        out.println(
+                items.isEmpty()
+                        ? "Nothing is due at " + time + "."
+                        : "Due at " + time + ", most urgent for the calf first:");
         CalfNames names = new CalfNames(messages);
         for (DueItem item : items) {
             out.println(line(name(item, herd, names), phrases, item, now));
             if (why) {
                 phrases.why(item, now).forEach(sentence -> out.println("      " + sentence));
+            }
+        }
+    }
+
+    private void printStock(Herd herd, Instant now, Settings settings, PrintWriter out) {
+        List<StoredColostrum> stock = StoredColostrum.of(herd);
+        if (stock.isEmpty()) {
+            return;
+        }
+        Messages messages = new Messages(Locale.US);
+        StockPhrases phrases = new StockPhrases(
+                messages, settings.zone(), Farm.of(herd).protocol().units());
+        out.println();
+        out.println(messages.text(MessageKey.STOCK_TITLE));
+        for (StoredColostrum colostrum : stock) {
+            out.println(
+                    String.format(Locale.ROOT, "  %-22s %s", phrases.name(colostrum), phrases.stands(colostrum, now)));
+            if (why) {
+                phrases.why(colostrum).forEach(sentence -> out.println("      " + sentence));
             }
         }
     }

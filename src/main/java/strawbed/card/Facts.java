@@ -20,6 +20,7 @@ import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.EarTagFitted;
 import strawbed.event.Term;
 import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 import strawbed.report.Fact;
 import strawbed.text.Figures;
 import strawbed.text.MessageKey;
@@ -101,7 +102,9 @@ record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figu
                     case MIDDLE -> CARD_BRIX_MIDDLE;
                     case LOW, BELOW_GOOD -> CARD_BRIX_LOW;
                 },
-                figures.number(brix));
+                figures.number(brix),
+                figures.number(protocol.number(Setting.GOOD_FROM_BRIX_PERCENT)),
+                figures.number(protocol.number(Setting.LOW_BELOW_BRIX_PERCENT)));
     }
 
     private String weight() {

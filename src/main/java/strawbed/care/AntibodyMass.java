@@ -18,7 +18,7 @@ import strawbed.protocol.Setting;
 public record AntibodyMass(
         BigDecimal grams, BigDecimal least, BigDecimal most, boolean isAtLeast, Set<Assumption> assumptions) {
     /** How a mass stands against the farm's lines; usually those of Chigerwe 2008, Am J Vet Res 69:1158. */
-    public enum Grade {
+    public enum MassGrade {
         LOW,
         AT_THE_LINE,
         ADVISED
@@ -58,10 +58,12 @@ public record AntibodyMass(
     }
 
     /** The grade of the mass itself, without its spread; each line belongs to the better grade. */
-    public Grade grade(Protocol protocol) {
+    public MassGrade grade(Protocol protocol) {
         if (grams.compareTo(protocol.number(Setting.ANTIBODY_LOW_BELOW_GRAMS)) < 0) {
-            return Grade.LOW;
+            return MassGrade.LOW;
         }
-        return grams.compareTo(protocol.number(Setting.ANTIBODY_ADVISED_GRAMS)) < 0 ? Grade.AT_THE_LINE : Grade.ADVISED;
+        return grams.compareTo(protocol.number(Setting.ANTIBODY_ADVISED_GRAMS)) < 0
+                ? MassGrade.AT_THE_LINE
+                : MassGrade.ADVISED;
     }
 }

@@ -29,7 +29,7 @@ import strawbed.protocol.Setting;
 public record StoredColostrum(
         Timed<ColostrumStored> stored, Instant keepsUntil, BigDecimal fedLitres, Protocol protocol) {
     /** How stored colostrum stands. */
-    public enum State {
+    public enum StockState {
         KEEPS,
         /** Its time ends within 12 hours. */
         USE_SOON,
@@ -67,11 +67,11 @@ public record StoredColostrum(
         return isFrozen(stored);
     }
 
-    public State stateAt(Instant now) {
+    public StockState stateAt(Instant now) {
         if (now.isAfter(keepsUntil)) {
-            return State.PAST_ITS_TIME;
+            return StockState.PAST_ITS_TIME;
         }
-        return now.isAfter(keepsUntil.minus(SOON)) ? State.USE_SOON : State.KEEPS;
+        return now.isAfter(keepsUntil.minus(SOON)) ? StockState.USE_SOON : StockState.KEEPS;
     }
 
     /** Its class by Brix; not judged where none was noted, or where it cannot be. */

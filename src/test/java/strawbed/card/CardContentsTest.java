@@ -40,7 +40,7 @@ class CardContentsTest {
         assertThat(card.twin()).isEmpty();
         assertThat(card.facts())
                 .containsExactly(
-                        new Fact("1st feed", "3 quarts, 45 min after birth (within 1 h)"),
+                        new Fact("1st feed", "3 quarts, 45 min after birth (best)"),
                         new Fact("Fed", "3 quarts"),
                         new Fact("Brix", "24.5 %, meets 22 %"),
                         new Fact("Weight", "88 pounds"),
@@ -83,7 +83,7 @@ class CardContentsTest {
         assertThat(card.dam()).isEqualTo("not recorded");
         assertThat(card.timeline().startIsBirth()).isFalse();
         assertThat(card.facts())
-                .contains(new Fact("1st feed", "2 quarts, 1 h 30 min after found (within 2 h)"))
+                .contains(new Fact("1st feed", "2 quarts, 1 h 30 min after found (on target)"))
                 .contains(new Fact("Brix", "not recorded"));
         assertThat(card.cautions())
                 .extracting(caution -> caution.substring(0, caution.indexOf(' ')))
@@ -152,9 +152,9 @@ class CardContentsTest {
                 .a("07:00", new Event.DamNursed());
         assertThat(card(told, "08:00").facts())
                 .contains(
-                        new Fact("1st feed", "1.5 quarts, 4 h 30 min after birth (LATER THAN 4 h)"),
+                        new Fact("1st feed", "1.5 quarts, 4 h 30 min after birth (LATE)"),
                         new Fact("Fed", "1.5 quarts, and nursed"),
-                        new Fact("Brix", "15 %, far below 22 %"));
+                        new Fact("Brix", "15 %, below 18 %"));
     }
 
     @Test

@@ -14,11 +14,18 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.care.AgeStart;
+import strawbed.care.AntibodyMass;
+import strawbed.care.Assumption;
 import strawbed.care.Caution;
+import strawbed.care.ColostrumClass;
 import strawbed.care.ColostrumTiming;
+import strawbed.care.DoseSize;
 import strawbed.care.DueKind;
 import strawbed.care.DueState;
+import strawbed.care.FeedWarmth;
 import strawbed.care.Settled;
+import strawbed.care.StoredColostrum;
+import strawbed.care.WhyNot;
 import strawbed.dialog.Target;
 import strawbed.event.Provenance;
 import strawbed.event.Term;
@@ -101,6 +108,13 @@ class MessagesTest {
                 ColostrumTiming.class,
                 AgeStart.Basis.class,
                 Settled.Why.class,
+                WhyNot.class,
+                Assumption.class,
+                ColostrumClass.class,
+                DoseSize.class,
+                FeedWarmth.class,
+                AntibodyMass.MassGrade.class,
+                StoredColostrum.StockState.class,
                 Doubt.TagFault.class,
                 Target.Reason.class);
         return Stream.concat(terms, others.stream())
