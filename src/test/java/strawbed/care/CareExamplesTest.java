@@ -10,13 +10,17 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import strawbed.calf.Told;
+import strawbed.measure.Temperature;
+import strawbed.measure.TemperatureUnit;
 import strawbed.protocol.Protocol;
 
 /** The worked examples of the published figures and of common practice, each with its source beside it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class CareExamplesTest {
     @ParameterizedTest(name = "{0}: {1} -> {2}")
-    @CsvFileSource(resources = "/care-examples.csv", numLinesToSkip = 1)
+    @CsvFileSource(
+            resources = {"/care-examples.csv", "/due-times.csv", "/barn-climate.csv"},
+            numLinesToSkip = 1)
     void the_worked_examples_hold(String id, String input, String expected, String source, String flag) {
         assertThat(answer(input)).as("%s, %s", id, source).isEqualTo(expected);
         assertThat(source).as("the source of %s", id).isNotBlank();
@@ -32,6 +36,15 @@ class CareExamplesTest {
         return switch (words.get(0)) {
             case "timing" -> ColostrumTiming.of(Told.duration(rest.get(0))).name();
             case "brix" -> BrixClass.of(new BigDecimal(rest.get(0))).name();
+            case "heat-index" ->
+                HeatIndex.of(
+                                new Temperature(new BigDecimal(rest.get(0)), TemperatureUnit.CELSIUS),
+                                new BigDecimal(rest.get(1)))
+                        .stripTrailingZeros()
+                        .toPlainString();
+            case "shown-index" -> HeatIndex.shown(new BigDecimal(rest.get(0))).toPlainString();
+            case "critical" ->
+                CriticalTemperature.fahrenheitAt(Told.duration(rest.get(0))).toPlainString();
             case "odd" -> odd(rest);
             case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);
