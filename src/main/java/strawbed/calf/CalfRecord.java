@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -43,49 +46,83 @@ import strawbed.event.Term;
 import strawbed.event.When;
 
 /**
- * All that is known of one calf.
+ * All that is known of one calf. Immutable and safe for any thread; equal where the history is.
  *
  * <p>Two orders matter. What happened again and again (feeds, dips, breathing) is sorted by when it happened, then by
  * when it was told. Of what is true only once (sex, birth, number) the last told counts, because telling it again is
  * how people correct it. Withdrawn events count nowhere, but stay in the history.
- *
- * @param history every event of this calf in the order of the record, the withdrawn ones too
  */
-public record CalfRecord(CalfId id, List<Entry> history) {
+public final class CalfRecord {
     private static final Comparator<RecordedEvent> AS_IT_HAPPENED =
             Comparator.comparing(RecordedEvent::occurredAt).thenComparing(RecordedEvent::sequence);
+
+    private final CalfId id;
+    private final List<Entry> history;
+
+    /** The events that count, in the order of the record. */
+    private final List<Event> told;
+
+    /** The events that count, as they happened, by kind; of {@code Event.class} all. Every rule asks for them often. */
+    private final Map<Class<? extends Event>, List<Timed<Event>>> happened = new HashMap<>();
 
     /** An event of the history, and whether it no longer counts. */
     public record Entry(RecordedEvent recorded, boolean withdrawn) {}
 
-    public CalfRecord {
-        history = List.copyOf(history);
+    /** Takes every event of this calf in the order of the record, the withdrawn ones too. */
+    public CalfRecord(CalfId id, List<Entry> history) {
+        this.id = id;
+        this.history = List.copyOf(history);
+        List<RecordedEvent> counting = new ArrayList<>();
+        for (Entry entry : this.history) {
+            if (!entry.withdrawn()) {
+                counting.add(entry.recorded());
+            }
+        }
+        this.told = counting.stream().map(RecordedEvent::event).toList();
+        counting.sort(AS_IT_HAPPENED);
+        List<Timed<Event>> all = new ArrayList<>();
+        for (RecordedEvent recorded : counting) {
+            Timed<Event> timed = new Timed<>(recorded.occurredAt(), recorded.id(), recorded.event());
+            all.add(timed);
+            happened.computeIfAbsent(recorded.event().getClass(), kind -> new ArrayList<>(1))
+                    .add(timed);
+        }
+        happened.put(Event.class, all);
+        happened.replaceAll((kind, timed) -> List.copyOf(timed));
+    }
+
+    public CalfId id() {
+        return id;
+    }
+
+    /** Every event of this calf in the order of the record, the withdrawn ones too. */
+    public List<Entry> history() {
+        return history;
     }
 
     // Any kind of event.
 
     /** The events of one kind that count, as they happened. */
+    @SuppressWarnings("unchecked") // under a kind there are only events of that kind
     public <E extends Event> List<Timed<E>> all(Class<E> kind) {
-        return counting()
-                .filter(recorded -> kind.isInstance(recorded.event()))
-                .sorted(AS_IT_HAPPENED)
-                .map(recorded -> new Timed<>(recorded.occurredAt(), recorded.id(), kind.cast(recorded.event())))
-                .toList();
+        return (List<Timed<E>>) (List<?>) happened.getOrDefault(kind, List.of());
     }
 
     /** The earliest of one kind. */
     public <E extends Event> Optional<Timed<E>> first(Class<E> kind) {
-        return all(kind).stream().findFirst();
+        List<Timed<E>> all = all(kind);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
     }
 
     /** The latest of one kind. */
     public <E extends Event> Optional<Timed<E>> last(Class<E> kind) {
-        return all(kind).stream().reduce((earlier, later) -> later);
+        List<Timed<E>> all = all(kind);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
     }
 
     /** Whether there is one of this kind. */
     public boolean has(Class<? extends Event> kind) {
-        return counting().anyMatch(recorded -> kind.isInstance(recorded.event()));
+        return !all(kind).isEmpty();
     }
 
     // Who it is.
@@ -97,9 +134,11 @@ public record CalfRecord(CalfId id, List<Entry> history) {
 
     /** Its number now; where none was told, the one on its farm tag. */
     public Optional<String> number() {
-        Optional<String> told = lastTold(event -> event instanceof CalfOpened opened
-                ? Optional.ofNullable(opened.number())
-                : part(event, CalfNumbered.class, CalfNumbered::number));
+        Optional<String> told = lastTold(
+                Event.class,
+                event -> event instanceof CalfOpened opened
+                        ? opened.number()
+                        : event instanceof CalfNumbered numbered ? numbered.number() : null);
         return told.or(() -> farmTags().reduce((earlier, later) -> later));
     }
 
@@ -119,37 +158,39 @@ public record CalfRecord(CalfId id, List<Entry> history) {
 
     /** The number of the cow that bore it. */
     public Optional<String> dam() {
-        return lastTold(event -> event instanceof CalfOpened opened
-                ? Optional.ofNullable(opened.dam())
-                : part(event, DamNoted.class, DamNoted::dam));
+        return lastTold(
+                Event.class,
+                event -> event instanceof CalfOpened opened
+                        ? opened.dam()
+                        : event instanceof DamNoted noted ? noted.dam() : null);
     }
 
     /** The dam's calvings, this one counted. */
     public Optional<Integer> parity() {
-        return lastTold(event -> part(event, DamNoted.class, DamNoted::parity));
+        return lastTold(DamNoted.class, DamNoted::parity);
     }
 
     public Optional<String> breed() {
-        return lastTold(event -> part(event, BreedNoted.class, BreedNoted::breed));
+        return lastTold(BreedNoted.class, BreedNoted::breed);
     }
 
     public Optional<Term.Sex> sex() {
-        return lastTold(event -> part(event, SexNoted.class, SexNoted::sex));
+        return lastTold(SexNoted.class, SexNoted::sex);
     }
 
     /** That it is one of several, as it was said last. */
     public Optional<TwinNoted> twin() {
-        return lastTold(event -> part(event, TwinNoted.class, noted -> noted));
+        return lastTold(TwinNoted.class, noted -> noted);
     }
 
     // Its birth, and its death.
 
     public Optional<When> born() {
-        return lastTold(event -> part(event, CalfBorn.class, CalfBorn::when));
+        return lastTold(CalfBorn.class, CalfBorn::when);
     }
 
     public Optional<When> found() {
-        return lastTold(event -> part(event, CalfFound.class, CalfFound::when));
+        return lastTold(CalfFound.class, CalfFound::when);
     }
 
     /** When it was born; where nobody saw it and no time was told, when it was found. */
@@ -168,20 +209,20 @@ public record CalfRecord(CalfId id, List<Entry> history) {
     }
 
     public Optional<Term.CalvingEase> ease() {
-        return lastTold(event -> part(event, CalvingEaseNoted.class, CalvingEaseNoted::ease));
+        return lastTold(CalvingEaseNoted.class, CalvingEaseNoted::ease);
     }
 
     /** The calving ease score of 1 to 5. */
     public Optional<Integer> easeScore() {
-        return lastTold(event -> part(event, CalvingEaseNoted.class, CalvingEaseNoted::score));
+        return lastTold(CalvingEaseNoted.class, CalvingEaseNoted::score);
     }
 
     public Optional<Term.Presentation> presentation() {
-        return lastTold(event -> part(event, PresentationNoted.class, PresentationNoted::presentation));
+        return lastTold(PresentationNoted.class, PresentationNoted::presentation);
     }
 
     public Optional<CalfDied> death() {
-        return lastTold(event -> part(event, CalfDied.class, died -> died));
+        return lastTold(CalfDied.class, died -> died);
     }
 
     public boolean isAlive() {
@@ -300,18 +341,30 @@ public record CalfRecord(CalfId id, List<Entry> history) {
                 .map(EarTagFitted::number);
     }
 
-    private Stream<RecordedEvent> counting() {
-        return history.stream().filter(entry -> !entry.withdrawn()).map(Entry::recorded);
+    private <E extends Event, T> Optional<T> lastTold(Class<E> kind, Function<E, @Nullable T> part) {
+        for (int i = told.size() - 1; i >= 0; i--) {
+            if (kind.isInstance(told.get(i))) {
+                T value = part.apply(kind.cast(told.get(i)));
+                if (value != null) {
+                    return Optional.of(value);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
-    private <T> Optional<T> lastTold(Function<Event, Optional<T>> told) {
-        return counting()
-                .map(recorded -> told.apply(recorded.event()))
-                .flatMap(Optional::stream)
-                .reduce((earlier, later) -> later);
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CalfRecord calf && id.equals(calf.id) && history.equals(calf.history);
     }
 
-    private static <E extends Event, T> Optional<T> part(Event event, Class<E> kind, Function<E, @Nullable T> part) {
-        return kind.isInstance(event) ? Optional.ofNullable(part.apply(kind.cast(event))) : Optional.empty();
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, history);
+    }
+
+    @Override
+    public String toString() {
+        return "calf " + id + " of " + history.size() + " events";
     }
 }

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import strawbed.event.CalfId;
 import strawbed.event.Event.CalfOpened;
 import strawbed.event.Event.EventWithdrawn;
@@ -32,40 +33,59 @@ public final class Herd {
     /** Calves of one cow that are born this close together are twins. Common practice, no published source. */
     private static final Duration TWINS_WITHIN = Duration.ofHours(24);
 
-    private final NavigableMap<Long, RecordedEvent> events;
-    private final Map<CalfId, CalfRecord> calves;
-    private final List<RecordedEvent> barn;
+    private final Map<CalfId, CalfRecord> calves = new LinkedHashMap<>();
 
-    private Herd(NavigableMap<Long, RecordedEvent> events) {
-        this.events = events;
-        Set<EventId> withdrawn = withdrawn(events);
-        Map<CalfId, List<CalfRecord.Entry>> histories = new LinkedHashMap<>();
-        List<RecordedEvent> ofTheBarn = new ArrayList<>();
-        for (RecordedEvent recorded : events.values()) {
-            boolean counts = !withdrawn.contains(recorded.id());
-            CalfId calf = recorded.calf();
-            if (calf != null) {
-                histories.computeIfAbsent(calf, id -> new ArrayList<>()).add(new CalfRecord.Entry(recorded, !counts));
-            } else if (counts && !(recorded.event() instanceof EventWithdrawn)) {
-                ofTheBarn.add(recorded);
-            }
-        }
-        this.calves = new LinkedHashMap<>();
-        histories.entrySet().stream()
-                .sorted(Comparator.comparing(history -> opening(history.getValue())))
-                .forEach(history -> calves.put(history.getKey(), new CalfRecord(history.getKey(), history.getValue())));
-        this.barn = List.copyOf(ofTheBarn);
+    /** All that was told of no single calf, also what counts no more. */
+    private final List<CalfRecord.Entry> ofTheBarn;
+
+    private final List<RecordedEvent> barn;
+    private final long lastSequence;
+
+    private Herd(Collection<CalfRecord> calves, List<CalfRecord.Entry> ofTheBarn, long lastSequence) {
+        calves.stream()
+                .sorted(Comparator.comparingLong(Herd::opening))
+                .forEach(calf -> this.calves.put(calf.id(), calf));
+        this.ofTheBarn = List.copyOf(ofTheBarn);
+        this.barn = ofTheBarn.stream()
+                .filter(entry -> !entry.withdrawn() && !isWithdrawal(entry.recorded()))
+                .map(CalfRecord.Entry::recorded)
+                .toList();
+        this.lastSequence = lastSequence;
     }
 
     public static Herd of(List<RecordedEvent> events) {
-        return new Herd(bySequence(events));
+        NavigableMap<Long, RecordedEvent> sorted = bySequence(events);
+        return new Herd(List.of(), List.of(), 0).followedBy(sorted, withdrawn(sorted));
     }
 
-    /** The herd with these events added. */
+    /** The herd with these events added. What follows all others and withdraws nothing costs least. */
     public Herd plus(List<RecordedEvent> more) {
-        NavigableMap<Long, RecordedEvent> all = new TreeMap<>(events);
-        all.putAll(bySequence(more));
-        return new Herd(all);
+        NavigableMap<Long, RecordedEvent> sorted = bySequence(more);
+        boolean follows = sorted.headMap(lastSequence, true).isEmpty();
+        if (follows && sorted.values().stream().noneMatch(Herd::isWithdrawal)) {
+            return followedBy(sorted, Set.of());
+        }
+        List<RecordedEvent> all = new ArrayList<>();
+        Stream.concat(ofTheBarn.stream(), calves.values().stream().flatMap(calf -> calf.history().stream()))
+                .map(CalfRecord.Entry::recorded)
+                .forEach(all::add);
+        all.addAll(more);
+        return of(all);
+    }
+
+    /** The herd with these events, which follow all others; of the calves only those they are about are made anew. */
+    private Herd followedBy(NavigableMap<Long, RecordedEvent> events, Set<EventId> withdrawn) {
+        Map<CalfId, List<CalfRecord.Entry>> histories = new LinkedHashMap<>();
+        List<CalfRecord.Entry> barnHistory = new ArrayList<>(ofTheBarn);
+        for (RecordedEvent recorded : events.values()) {
+            CalfId calf = recorded.calf();
+            List<CalfRecord.Entry> history =
+                    calf == null ? barnHistory : histories.computeIfAbsent(calf, id -> new ArrayList<>(historyOf(id)));
+            history.add(new CalfRecord.Entry(recorded, withdrawn.contains(recorded.id())));
+        }
+        Map<CalfId, CalfRecord> all = new LinkedHashMap<>(calves);
+        histories.forEach((id, history) -> all.put(id, new CalfRecord(id, history)));
+        return new Herd(all.values(), barnHistory, events.isEmpty() ? lastSequence : events.lastKey());
     }
 
     /** The calves whose opening counts, the dead ones too, in the order in which they were opened. */
@@ -153,14 +173,22 @@ public final class Herd {
         return sorted;
     }
 
+    private List<CalfRecord.Entry> historyOf(CalfId id) {
+        return calf(id).map(CalfRecord::history).orElseGet(List::of);
+    }
+
+    private static boolean isWithdrawal(RecordedEvent recorded) {
+        return recorded.event() instanceof EventWithdrawn;
+    }
+
     /** The place of its opening in the record; of a withdrawn one too, so that an undo moves no other calf. */
-    private static long opening(List<CalfRecord.Entry> history) {
-        return history.stream()
-                .map(CalfRecord.Entry::recorded)
-                .filter(recorded -> recorded.event() instanceof CalfOpened)
-                .findFirst()
-                .orElse(history.get(0).recorded())
-                .sequence();
+    private static long opening(CalfRecord calf) {
+        for (CalfRecord.Entry entry : calf.history()) {
+            if (entry.recorded().event() instanceof CalfOpened) {
+                return entry.recorded().sequence();
+            }
+        }
+        return calf.history().get(0).recorded().sequence();
     }
 
     /**

@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.protocol.Protocol;
@@ -30,7 +32,6 @@ public final class DueList {
     public static List<DueItem> of(CalfRecord calf, Farm farm, Instant now) {
         List<DueItem> items =
                 AgeStart.of(calf).map(start -> items(calf, start, farm, now)).orElseGet(List::of);
-        // Stable sorting keeps the calves in order where all else is equal.
         return items.stream().sorted(ORDER).toList();
     }
 
@@ -41,18 +42,19 @@ public final class DueList {
     public static List<DueItem> open(Herd herd, Instant now) {
         Farm farm = Farm.of(herd);
         Duration shown = farm.protocol().time(Setting.DUE_LIST_HOURS);
-        List<DueItem> open = new ArrayList<>();
+        // By kind, so that the sorting finds long runs that are nearly in order.
+        Map<DueKind, List<DueItem>> open = new EnumMap<>(DueKind.class);
         for (CalfRecord calf : herd.calves()) {
             if (calf.isOpen()) {
                 AgeStart.of(calf).ifPresent(start -> addOpen(calf, start, farm, now, shown, open));
             }
         }
-        open.sort(ORDER);
-        return List.copyOf(open);
+        // Stable sorting keeps the calves in order where all else is equal.
+        return open.values().stream().flatMap(List::stream).sorted(ORDER).toList();
     }
 
     private static void addOpen(
-            CalfRecord calf, AgeStart start, Farm farm, Instant now, Duration shown, List<DueItem> open) {
+            CalfRecord calf, AgeStart start, Farm farm, Instant now, Duration shown, Map<DueKind, List<DueItem>> open) {
         Protocol protocol = farm.protocolFor(calf);
         Duration age = start.ageAt(now);
         boolean young = age.compareTo(shown) < 0;
@@ -61,7 +63,7 @@ public final class DueList {
         }
         for (DueItem item : items(calf, start, farm, now)) {
             if (item.state().isOpen() && (young || item.kind() == DueKind.SERUM_SAMPLE)) {
-                open.add(item);
+                open.computeIfAbsent(item.kind(), kind -> new ArrayList<>()).add(item);
             }
         }
     }

@@ -3,7 +3,10 @@ package strawbed.care;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Timed;
@@ -18,12 +21,12 @@ import strawbed.protocol.Setting;
 /** What holds for all calves of a record: the farm's protocols, the barn's air and the colostrum in stock. */
 public final class Farm {
     private final Protocols protocols;
-    private final List<Timed<BarnClimateNoted>> air;
+    private final NavigableMap<Instant, Timed<BarnClimateNoted>> air = new TreeMap<>();
     private final List<Timed<ColostrumStored>> stored;
 
     private Farm(List<RecordedEvent> barn) {
         this.protocols = Protocols.of(barn);
-        this.air = of(barn, BarnClimateNoted.class);
+        of(barn, BarnClimateNoted.class).forEach(reading -> air.put(reading.at(), reading));
         this.stored = of(barn, ColostrumStored.class);
     }
 
@@ -46,18 +49,12 @@ public final class Farm {
         return protocols.latest();
     }
 
-    /** The barn's air at this time: the latest reading before it that still holds. */
+    /** The barn's air at this time: the latest reading before it, of two at once the last told, if it still holds. */
     public Optional<Timed<BarnClimateNoted>> airAt(Instant time) {
         Instant oldest = time.minus(protocols.at(time).time(Setting.BARN_READING_HOURS));
-        Timed<BarnClimateNoted> latest = null;
-        for (Timed<BarnClimateNoted> reading : air) {
-            if (!reading.at().isAfter(time)
-                    && !reading.at().isBefore(oldest)
-                    && (latest == null || !reading.at().isBefore(latest.at()))) {
-                latest = reading;
-            }
-        }
-        return Optional.ofNullable(latest);
+        return Optional.ofNullable(air.floorEntry(time))
+                .map(Map.Entry::getValue)
+                .filter(latest -> !latest.at().isBefore(oldest));
     }
 
     /** What was put in stock under this number last before this time. */

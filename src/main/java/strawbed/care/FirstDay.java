@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strawbed.calf.CalfRecord;
+import strawbed.calf.Feed;
 import strawbed.calf.Timed;
 import strawbed.event.Event;
 import strawbed.event.Event.BreathingNoted;
@@ -195,9 +196,10 @@ final class FirstDay {
     /** The feeds of which it took anything, as events. */
     static List<Timed<ColostrumFed>> taken(CalfRecord calf) {
         List<Timed<ColostrumFed>> fed = calf.all(ColostrumFed.class);
+        List<Feed> feeds = calf.feeds();
         List<Timed<ColostrumFed>> taken = new ArrayList<>(fed.size());
         for (int i = 0; i < fed.size(); i++) {
-            if (calf.feeds().get(i).litres().signum() > 0) {
+            if (feeds.get(i).litres().signum() > 0) {
                 taken.add(fed.get(i));
             }
         }

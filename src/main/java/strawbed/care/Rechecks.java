@@ -152,8 +152,8 @@ final class Rechecks {
     /** Each check may be made until the next one's time begins, the last within the day; it is done with its second half. */
     private void check(Instant start, List<Duration> plan, int i, Timed<?> because) {
         Instant dueAt = start.plus(plan.get(i));
-        Instant from = dueAt.minus(EARLY);
-        Instant until = i + 1 < plan.size() ? start.plus(plan.get(i + 1)).minus(EARLY) : start.plus(LAST_UNTIL);
+        Instant from = beginOfCheck(start, plan, i);
+        Instant until = i + 1 < plan.size() ? beginOfCheck(start, plan, i + 1) : start.plus(LAST_UNTIL);
         Optional<? extends Timed<?>> temperature = calf.temperatures().stream()
                 .filter(taken -> isWithin(taken, from, until))
                 .findFirst();
@@ -164,6 +164,13 @@ final class Rechecks {
                 ? new Settled.Done(later(temperature.get(), suck.get()))
                 : new Settled.Not();
         items.add(DueKind.WATCH_CHECK, DueTimes.of(from, dueAt, until), settled, because);
+    }
+
+    /** A little early, but never before the check before it is due: so none ends before it is due itself. */
+    private static Instant beginOfCheck(Instant start, List<Duration> plan, int i) {
+        Instant early = start.plus(plan.get(i)).minus(EARLY);
+        Instant before = i == 0 ? start : start.plus(plan.get(i - 1));
+        return early.isBefore(before) ? before : early;
     }
 
     /** Suck was looked at: seen, or tried, whatever was found. */

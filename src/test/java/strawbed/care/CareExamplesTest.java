@@ -22,6 +22,8 @@ class CareExamplesTest {
     @CsvFileSource(
             resources = {
                 "/care-examples.csv",
+                "/due-times.csv",
+                "/barn-climate.csv",
                 "/colostrum-quality.csv",
                 "/first-dose.csv",
                 "/absorption.csv",
@@ -60,6 +62,14 @@ class CareExamplesTest {
                 Story.rounded(Absorption.serum(number(rest, 0), number(rest, 1), number(rest, 2), Protocol.usual()));
             case "needed" ->
                 Story.rounded(Absorption.needed(number(rest, 0), number(rest, 1), number(rest, 2), Protocol.usual()));
+            case "heat-index" ->
+                HeatIndex.of(
+                                new Temperature(new BigDecimal(rest.get(0)), TemperatureUnit.CELSIUS),
+                                new BigDecimal(rest.get(1)))
+                        .stripTrailingZeros()
+                        .toPlainString();
+            case "critical" ->
+                CriticalTemperature.fahrenheitAt(Told.duration(rest.get(0))).toPlainString();
             case "odd" -> odd(rest);
             case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);

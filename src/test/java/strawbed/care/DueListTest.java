@@ -19,6 +19,7 @@ import strawbed.event.Event.NavelDipped;
 import strawbed.event.Term;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.protocol.Setting;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class DueListTest {
@@ -144,6 +145,30 @@ class DueListTest {
         assertThat(DueList.open(told.herd(), Told.time("07:20")))
                 .hasSize(10)
                 .noneMatch(item -> item.kind() == DueKind.BREATHING_CHECK);
+    }
+
+    @Test
+    void only_a_timed_birth_is_no_estimate() {
+        assertThat(AgeStart.of(born("06:00").record()).orElseThrow().isEstimated())
+                .isFalse();
+        Told opened = new Told().open("A", "06:00", null, null);
+        assertThat(AgeStart.of(opened.record()).orElseThrow().isEstimated()).isTrue();
+        assertThat(AgeStart.of(opened.record()).orElseThrow().basis()).isEqualTo(AgeStart.Basis.OPENED);
+    }
+
+    @Test
+    void what_is_due_or_late_presses_and_nothing_else() {
+        assertThat(DueState.values()).filteredOn(DueState::isPressing).containsExactly(DueState.DUE, DueState.LATE);
+        assertThat(DueState.values())
+                .filteredOn(state -> !state.isOpen())
+                .containsExactly(DueState.DONE, DueState.NOT_NEEDED);
+    }
+
+    @Test
+    void every_kind_tells_the_settings_of_its_rule() {
+        assertThat(DueKind.values())
+                .allSatisfy(kind -> assertThat(kind.settings()).isNotEmpty());
+        assertThat(DueKind.NAVEL_DIP.settings()).containsExactly(Setting.FIRST_DIP_MINUTES);
     }
 
     private static Told born(String time) {

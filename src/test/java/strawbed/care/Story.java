@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +62,9 @@ final class Story {
             case "licked" -> new Event.LickingNoted(Boolean.parseBoolean(words.get(1)));
             case "dried" -> new Event.CalfDried(null);
             case "reached" -> new Event.MilestoneReached(enumOf(Term.Milestone.class, words.get(1)));
-            case "sign" -> new Event.SignNoted(enumOf(Term.Sign.class, words.get(1)), null, null);
+            case "sign" ->
+                new Event.SignNoted(
+                        enumOf(Term.Sign.class, words.get(1)), null, words.size() > 2 ? words.get(2) : null);
             case "dipped" ->
                 new Event.NavelDipped(
                         words.size() > 1 ? enumOf(Term.NavelAgent.class, words.get(1)) : null,
@@ -88,6 +93,9 @@ final class Story {
                         words.size() > 4 && !words.get(4).equals("-") ? decimal(words.get(4)) : null,
                         words.size() > 5 ? enumOf(Term.ColostrumTreatment.class, words.get(5)) : null);
             case "protocol" -> new Event.ProtocolAdopted(new TreeMap<>(Map.of(words.get(1), words.get(2))));
+            case "sheltered" -> new Event.ShelterGiven(enumOf(Term.Shelter.class, words.get(1)));
+            case "vet" -> new Event.VetCalled(null);
+            case "navel" -> new Event.NavelChecked(enumOf(Term.NavelFinding.class, words.get(1)));
             case "nursed" -> new Event.DamNursed();
             case "tagged" -> new Event.EarTagFitted(words.get(1), Term.TagScheme.FARM);
             case "moved" -> new Event.CalfMoved(words.get(1));
@@ -115,11 +123,9 @@ final class Story {
         String calf = words.get(0).equals("B") ? "B" : "A";
         List<String> rest = calf.equals("B") ? words.subList(1, words.size()) : words;
         String time = rest.get(0);
-        if (OF_THE_BARN.contains(rest.get(1))) {
-            told.tell(null, Told.time(time), event(rest.subList(1, rest.size())));
-        } else {
-            told.of(calf, time, timed(time, rest.subList(1, rest.size())));
-        }
+        Event event = timed(time, rest.subList(1, rest.size()));
+        boolean isOfTheBarn = OF_THE_BARN.contains(rest.get(1));
+        told.tell(isOfTheBarn ? null : Told.calf(calf), Told.time(time), event);
     }
 
     private static Event timed(String time, List<String> words) {
@@ -138,6 +144,14 @@ final class Story {
     private String ask(List<String> question) {
         return switch (question.get(0)) {
             case "ask" -> states(Told.time(question.get(1)), kind(question.get(2)));
+            case "settled" ->
+                joined(items(Told.time(question.get(1)), kind(question.get(2))).stream()
+                        .map(Story::settled));
+            case "because" ->
+                joined(items(Told.time(question.get(1)), kind(question.get(2))).stream()
+                        .map(item -> item.ground().event() == null
+                                ? "birth"
+                                : clock(item.ground().event().at())));
             case "window" -> window(kind(question.get(1)));
             case "cautions" -> cautions();
             case "first-feed" -> answer(dose().ageAtFirstFeed(), Story::text);
@@ -242,6 +256,18 @@ final class Story {
 
     private String states(Instant now, DueKind kind) {
         return joined(items(now, kind).stream().map(item -> item.state().name()));
+    }
+
+    /** What settled it and when, and whether that was in time; else its state. */
+    private static String settled(DueItem item) {
+        if (item.settled() instanceof Settled.Done done) {
+            return "DONE " + clock(done.by().at()) + (item.wasInTime().orElseThrow() ? " in-time" : " late");
+        }
+        if (item.settled() instanceof Settled.Needless needless) {
+            return needless.why() + " "
+                    + clock(Objects.requireNonNull(needless.by()).at());
+        }
+        return item.state().name();
     }
 
     /** From, due and limit of each item in hours and minutes since midnight of the story's day. */

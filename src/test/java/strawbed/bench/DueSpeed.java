@@ -1,0 +1,85 @@
+package strawbed.bench;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Locale;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/**
+ * The speed bench: {@code mvn -B -Pbench-due process-test-classes} measures {@link DueBenchmark}, prints the table and
+ * writes it to reports/due-speed.md. Takes about five minutes.
+ */
+public final class DueSpeed {
+    private static final double NANOS_PER_MICRO = 1_000;
+    private static final double MICROS_PER_MILLI = 1_000;
+
+    private DueSpeed() {}
+
+    public static void main(String[] args) throws IOException, InterruptedException, RunnerException {
+        Collection<RunResult> results = new Runner(new OptionsBuilder()
+                        .include(DueBenchmark.class.getName())
+                        .build())
+                .run();
+        String table = head() + table(results);
+        Path report = Path.of("reports", "due-speed.md");
+        Files.createDirectories(report.getParent());
+        Files.writeString(report, table);
+        PrintStream screen = System.out;
+        screen.println(table);
+        screen.println("Written to " + report + ".");
+    }
+
+    private static String head() throws IOException, InterruptedException {
+        return "# How fast the due list is\n\n"
+                + "Made by `mvn -B -Pbench-due process-test-classes` on " + LocalDate.now(Clock.systemUTC())
+                + " from commit " + commit() + ", on a machine of "
+                + Runtime.getRuntime().availableProcessors()
+                + " cores of which the measured program had one, with Java "
+                + System.getProperty("java.version") + " (" + System.getProperty("java.vm.name") + ").\n\n"
+                + "The record is invented: all calves are open, born within 24 hours, with 10 to 25 events each. Warm;"
+                + " the mean of two processes with five seconds each, and the error as half of the interval in which"
+                + " the mean lies with 99.9 % confidence. Growth is linear where the time for each calf stays level.\n\n";
+    }
+
+    private static String table(Collection<RunResult> results) {
+        StringBuilder table =
+                new StringBuilder("| what | calves | ms | error, ms | ns for each calf |\n|---|---:|---:|---:|---:|\n");
+        for (RunResult run : results) {
+            Result<?> result = run.getPrimaryResult();
+            int calves = Integer.parseInt(run.getParams().getParam("calves"));
+            table.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %,d | %,.3f | %,.3f | %,.1f |%n",
+                    result.getLabel(),
+                    calves,
+                    result.getScore() / MICROS_PER_MILLI,
+                    result.getScoreError() / MICROS_PER_MILLI,
+                    result.getScore() * NANOS_PER_MICRO / calves));
+        }
+        return table.toString();
+    }
+
+    /** The commit as git tells it; "-dirty" where something was changed since. */
+    private static String commit() throws IOException, InterruptedException {
+        Process git = new ProcessBuilder("git", "describe", "--always", "--dirty", "--exclude=*")
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        try (BufferedReader said =
+                new BufferedReader(new InputStreamReader(git.getInputStream(), StandardCharsets.UTF_8))) {
+            String commit = said.readLine();
+            return git.waitFor() == 0 && commit != null ? commit : "unknown";
+        }
+    }
+}
