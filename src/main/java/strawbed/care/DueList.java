@@ -15,16 +15,14 @@ import strawbed.protocol.Setting;
 /**
  * What is due for calves at a given time, by the protocol in force at each one's birth.
  *
- * <p>One calf's items and the herd's open items come in one order: what is pressing (due or late) first, the kinds in
- * the order of {@link DueKind} because a late tag matters less to a calf than colostrum that is only due; then what is
- * ahead, the soonest first; then what was missed; then what is done or needless. Equals follow their due time, then the
- * order in which the calves were opened.
+ * <p>One calf's items and the herd's open items come in one order: what is late or must be done within the hour first,
+ * the kinds in the order of {@link DueKind} because a late tag matters less to a calf than colostrum that is only due;
+ * then what is due later or lies ahead, the soonest first; then what was missed; then what is done or needless. Equals
+ * follow their due time, then their kind, then the order in which the calves were opened.
  */
 public final class DueList {
-    private static final Comparator<DueItem> ORDER = Comparator.comparingInt((DueItem item) -> group(item.state()))
-            .thenComparing(item -> item.state().isPressing() ? item.kind() : DueKind.BREATHING_RECHECK)
-            .thenComparing(DueItem::dueAt)
-            .thenComparing(DueItem::kind);
+    /** What must be done within this time is urgent. Common practice, no published source. */
+    private static final Duration URGENT = Duration.ofHours(1);
 
     private DueList() {}
 
@@ -32,7 +30,7 @@ public final class DueList {
     public static List<DueItem> of(CalfRecord calf, Farm farm, Instant now) {
         List<DueItem> items =
                 AgeStart.of(calf).map(start -> items(calf, start, farm, now)).orElseGet(List::of);
-        return items.stream().sorted(ORDER).toList();
+        return items.stream().sorted(order(now)).toList();
     }
 
     /**
@@ -50,7 +48,7 @@ public final class DueList {
             }
         }
         // Stable sorting keeps the calves in order where all else is equal.
-        return open.values().stream().flatMap(List::stream).sorted(ORDER).toList();
+        return open.values().stream().flatMap(List::stream).sorted(order(now)).toList();
     }
 
     private static void addOpen(
@@ -75,12 +73,24 @@ public final class DueList {
         return items.all();
     }
 
-    private static int group(DueState state) {
-        return switch (state) {
-            case DUE, LATE -> 0;
+    private static Comparator<DueItem> order(Instant now) {
+        Instant urgentUntil = now.plus(URGENT);
+        return Comparator.comparingInt((DueItem item) -> group(item, urgentUntil))
+                .thenComparing(item -> isUrgent(item, urgentUntil) ? item.kind() : DueKind.BREATHING_RECHECK)
+                .thenComparing(item -> item.state() == DueState.AHEAD ? item.from() : item.dueAt())
+                .thenComparing(DueItem::kind);
+    }
+
+    private static int group(DueItem item, Instant urgentUntil) {
+        return switch (item.state()) {
+            case DUE, LATE -> isUrgent(item, urgentUntil) ? 0 : 1;
             case AHEAD -> 1;
             case MISSED -> 2;
             case DONE, NOT_NEEDED -> 3;
         };
+    }
+
+    private static boolean isUrgent(DueItem item, Instant urgentUntil) {
+        return item.state().isPressing() && !item.dueAt().isAfter(urgentUntil);
     }
 }

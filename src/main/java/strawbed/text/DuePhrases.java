@@ -121,15 +121,13 @@ public final class DuePhrases {
 
     /** What the herd's list comes to in one spoken sentence: its first open item, and how many more the next hour has. */
     public String due(List<DueItem> items, Herd herd, Instant now) {
-        List<DueItem> pressing =
-                items.stream().filter(item -> item.state().isPressing()).toList();
-        List<DueItem> ahead =
-                items.stream().filter(item -> item.state() == DueState.AHEAD).toList();
-        List<DueItem> open = pressing.isEmpty() ? ahead : pressing;
-        if (open.isEmpty()) {
+        DueItem first = items.stream()
+                .filter(item -> item.state().isPressing() || item.state() == DueState.AHEAD)
+                .findFirst()
+                .orElse(null);
+        if (first == null) {
             return spoken.text(MessageKey.ANSWER_DUE_NOTHING);
         }
-        DueItem first = open.get(0);
         MessageKey key = switch (first.state()) {
             case LATE -> MessageKey.ANSWER_DUE_LATE;
             case AHEAD -> MessageKey.ANSWER_DUE_AHEAD;

@@ -175,23 +175,29 @@ class CarePropertiesTest {
         }
     }
 
-    /** The order written down once more: group, kind of what presses, due time, kind, and the calves as opened. */
+    /** The order written down once more: group, kind of what is urgent, its time, kind, and the calves as opened. */
     @ParameterizedTest
     @ValueSource(longs = {91, 92, 93, 94})
     void the_list_has_one_order_of_items_and_calves(long seed) {
         Herd herd = Herd.of(journal(seed));
         List<CalfId> calves = herd.calves().stream().map(CalfRecord::id).toList();
-        Comparator<DueItem> written = Comparator.comparing(
-                        (DueItem item) -> item.state().isPressing() ? 0 : item.state() == DueState.AHEAD ? 1 : 2)
-                .thenComparing(item -> item.state().isPressing() ? item.kind() : DueKind.BREATHING_RECHECK)
-                .thenComparing(DueItem::dueAt)
-                .thenComparing(DueItem::kind)
-                .thenComparing(item -> calves.indexOf(item.calf()));
         for (Duration age = Duration.ZERO; age.compareTo(TWO_DAYS) <= 0; age = age.plusHours(2)) {
-            assertThat(DueList.open(herd, Told.MIDNIGHT.plus(age)))
+            Instant now = Told.MIDNIGHT.plus(age);
+            Comparator<DueItem> written = Comparator.comparing(
+                            (DueItem item) -> isUrgent(item, now) ? 0 : item.state() == DueState.MISSED ? 2 : 1)
+                    .thenComparing(item -> isUrgent(item, now) ? item.kind() : DueKind.BREATHING_RECHECK)
+                    .thenComparing(item -> item.state() == DueState.AHEAD ? item.from() : item.dueAt())
+                    .thenComparing(DueItem::kind)
+                    .thenComparing(item -> calves.indexOf(item.calf()));
+            assertThat(DueList.open(herd, now))
                     .as("seed %d after %s", seed, age)
                     .isSortedAccordingTo(written);
         }
+    }
+
+    private static boolean isUrgent(DueItem item, Instant now) {
+        return item.state() == DueState.LATE
+                || (item.state() == DueState.DUE && !item.dueAt().isAfter(now.plusSeconds(3600)));
     }
 
     /** No protocol that a farm can set makes a time run out before it is due, or begin after. */

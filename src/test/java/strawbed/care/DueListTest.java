@@ -32,14 +32,14 @@ class DueListTest {
                 .containsExactly(
                         DueKind.BREATHING_CHECK,
                         DueKind.ON_BREASTBONE,
-                        DueKind.FIRST_COLOSTRUM,
                         DueKind.DRY,
                         DueKind.NAVEL_DIP,
                         DueKind.STAND,
-                        DueKind.TAG,
-                        DueKind.WEIGH,
+                        DueKind.FIRST_COLOSTRUM,
                         DueKind.REPEAT_DIP,
                         DueKind.NAVEL_LOOK,
+                        DueKind.TAG,
+                        DueKind.WEIGH,
                         DueKind.SERUM_SAMPLE);
     }
 

@@ -103,7 +103,7 @@ class DuePhrasesTest {
         Instant now = Told.time("05:00");
         assertThat(PHRASES.calf(calf, DueList.of(calf, NO_FARM, now), now))
                 .isEqualTo("Calf four one seven: heifer, born three thirty, fed three quarts, navel dipped;"
-                        + " next: weigh, by tomorrow three thirty.");
+                        + " next: second colostrum, from ten o'clock.");
     }
 
     @Test
