@@ -21,13 +21,16 @@ import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Phrasebook;
 import strawbed.journal.EventJournal;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.protocol.file.ProtocolFile;
+import strawbed.protocol.file.ProtocolReading;
 import strawbed.speech.SpeechModel;
 import strawbed.statement.StatementReader;
 
 /** The command {@code strawbed check}: whether all parts are ready, each line OK or what to do. */
 @Command(
         name = "check",
-        description = "Looks at model, grammar, microphone, record and disk: each line is OK or says what to do.",
+        description =
+                "Looks at model, grammar, microphone, record, protocol and disk: each line is OK or says what to do.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     /** A night of speech is about 100 MB. */
@@ -43,6 +46,7 @@ final class CheckCommand implements Callable<Integer> {
         boolean good = modelAndGrammar(settings);
         good &= line("microphone", CheckCommand::microphone);
         good &= line("record", () -> record(settings));
+        good &= line("protocol", () -> protocol(settings));
         good &= line("disk", () -> disk(settings));
         return good ? 0 : Failures.FAILED;
     }
@@ -113,7 +117,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private static String record(Settings settings) {
         if (!Files.exists(settings.data().resolve("record.db"))) {
-            return "none yet in " + settings.data() + "; the first confirmed fact makes it";
+            return "none yet in " + settings.data() + "; the recorder makes it when it first listens";
         }
         try (EventJournal journal = SqliteEventJournal.openReadOnly(
                 settings.data(),
@@ -123,6 +127,24 @@ final class CheckCommand implements Callable<Integer> {
             return journal.all().size() + " facts in " + settings.data() + ", "
                     + journal.openStatements().size() + " open statements";
         }
+    }
+
+    private static String protocol(Settings settings) {
+        Path file = FarmProtocol.file(settings);
+        if (!FarmProtocol.isThere(file)) {
+            return "no file yet: "
+                    + FarmProtocol.summary(RecordReading.protocols(settings).latest()) + "; the recorder writes " + file
+                    + " when it next listens";
+        }
+        ProtocolReading reading = ProtocolFile.read(file);
+        if (reading instanceof ProtocolReading.Broken broken) {
+            throw new BadInputException(
+                    FarmProtocol.head(file, broken) + "Mend it:\n" + String.join("\n", FarmProtocol.lines(broken)));
+        }
+        if (reading instanceof ProtocolReading.Good good) {
+            return FarmProtocol.summary(good.protocol());
+        }
+        throw new AssertionError(reading);
     }
 
     private static String disk(Settings settings) {

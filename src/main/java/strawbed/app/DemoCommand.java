@@ -66,20 +66,21 @@ final class DemoCommand implements Callable<Integer> {
             Instant end = at == null ? settings.clock().instant() : time(at, settings.zone());
             SourceClock clock = new SourceClock(end.minus(length), settings.zone());
             Path data = program.data == null ? scratch.resolve("record") : settings.data();
-            replay(night, length, settings.withData(data).withClock(clock), clock, program.out());
+            replay(night, length, settings.withData(data).withClock(clock), clock, program.out(), program.err());
         } finally {
             delete(scratch);
         }
         return 0;
     }
 
-    private void replay(Path night, Duration length, Settings settings, SourceClock clock, PrintWriter screen) {
+    private void replay(
+            Path night, Duration length, Settings settings, SourceClock clock, PrintWriter screen, PrintWriter err) {
         long started = System.nanoTime();
         screen.println("An invented night in a calving barn, " + length.toSeconds()
                 + " seconds of speech. Each line: when, what was heard, what Strawbed says.");
         screen.println();
         try (WavSource source = WavSource.open(night);
-                Stage stage = Stage.open(settings, clock.instant())) {
+                Stage stage = Stage.open(settings, clock.instant(), err)) {
             for (Optional<Sound> block = source.read(); block.isPresent(); block = source.read()) {
                 Sound sound = block.get();
                 clock.moveTo(sound.start().plus(sound.duration()));

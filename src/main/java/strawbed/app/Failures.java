@@ -5,6 +5,7 @@ import picocli.CommandLine;
 import strawbed.audio.AudioException;
 import strawbed.grammar.GrammarException;
 import strawbed.journal.JournalException;
+import strawbed.protocol.file.ProtocolFileException;
 import strawbed.speech.LexiconException;
 
 /** Turns every failure into a sentence for the person and an exit code. */
@@ -39,7 +40,8 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
                 || failure instanceof AudioException
                 || failure instanceof GrammarException
                 || failure instanceof LexiconException
-                || failure instanceof JournalException;
+                || failure instanceof JournalException
+                || failure instanceof ProtocolFileException;
     }
 
     /** All exceptions of ours come with a sentence made for people. */

@@ -49,7 +49,7 @@ final class ListenCommand implements Callable<Integer> {
         BlockingQueue<String> keys = new LinkedBlockingQueue<>();
         Instant origin = settings.clock().instant();
         try (MicrophoneSource source = MicrophoneSource.open(microphone);
-                Stage stage = Stage.open(settings, origin);
+                Stage stage = Stage.open(settings, origin, program.err());
                 Speaker speaker = Speaker.open(quiet, program.err())) {
             Thread typing = new Thread(() -> readKeys(keys), "keys");
             typing.setDaemon(true);

@@ -29,6 +29,7 @@ import picocli.CommandLine.ScopeType;
             CalfCommand.class,
             DueCommand.class,
             CardCommand.class,
+            ProtocolCommand.class,
             CheckCommand.class
         })
 public final class Main implements Runnable {

@@ -10,6 +10,7 @@ import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.EventJournal;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.protocol.Protocols;
 
 /** Reads the farm's record without holding it, so that a recorder may run at the same time. */
 final class RecordReading {
@@ -42,6 +43,11 @@ final class RecordReading {
                         .findFirst())
                 .orElseThrow(() -> new BadInputException(
                         "There is no calf " + wanted + " in the record. \"strawbed calves\" lists those that are."));
+    }
+
+    /** The protocols of the record; none where there is no record yet. */
+    static Protocols protocols(Settings settings) {
+        return Protocols.of(events(settings));
     }
 
     private static List<RecordedEvent> events(Settings settings) {

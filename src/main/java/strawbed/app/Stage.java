@@ -1,5 +1,6 @@
 package strawbed.app;
 
+import java.io.PrintWriter;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
@@ -36,14 +37,16 @@ final class Stage implements AutoCloseable {
     }
 
     /**
-     * Opens the record and loads the ears.
+     * Opens the record, adopts the farm's protocol and loads the ears.
      *
      * @param origin the instant of the source's first sample
+     * @param err for what a person must be told of the protocol
      */
-    static Stage open(Settings settings, Instant origin) {
+    static Stage open(Settings settings, Instant origin, PrintWriter err) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         EventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {
+            FarmProtocol.adopt(journal, settings).forEach(err::println);
             List<String> open = RecordReading.openCalves(journal);
             Ears ears = Ears.forCalves(settings, open);
             Recorder recorder = new Recorder(

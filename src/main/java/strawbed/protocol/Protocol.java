@@ -68,6 +68,7 @@ public final class Protocol {
             if (value != null && !setting.allowed().allows(value)) {
                 faults.add(new ProtocolFault(
                         setting,
+                        null,
                         setting.key() + " is " + value + ", but must be "
                                 + setting.allowed().words()));
             }
@@ -130,6 +131,11 @@ public final class Protocol {
     /** Whether the farm chose another value than the usual one. */
     public boolean isChanged(Setting setting) {
         return !value(setting).equals(setting.allowed().plain(setting.allowed().usual()));
+    }
+
+    /** The settings for which the farm chose another value than the usual one, in their order. */
+    public List<Setting> changed() {
+        return Arrays.stream(Setting.values()).filter(this::isChanged).toList();
     }
 
     /**
@@ -211,6 +217,7 @@ public final class Protocol {
             if (number(lower).compareTo(number(higher)) >= 0) {
                 faults.add(new ProtocolFault(
                         higher,
+                        lower,
                         higher.key() + " is " + value(higher) + ", but must be more than " + lower.key() + ", which is "
                                 + value(lower)));
             }

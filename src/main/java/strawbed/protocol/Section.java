@@ -3,6 +3,7 @@ package strawbed.protocol;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A part of the protocol, in the order in which it is read. */
 public enum Section {
@@ -31,6 +32,13 @@ public enum Section {
     /** The name in the file. */
     public String key() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The section with this name in a file. */
+    public static Optional<Section> find(String key) {
+        return Arrays.stream(values())
+                .filter(section -> section.key().equals(key))
+                .findFirst();
     }
 
     /** Its settings in their order. */

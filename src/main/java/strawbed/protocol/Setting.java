@@ -171,9 +171,9 @@ public enum Setting {
             "Ontario calf-care extension, Storing colostrum"),
     HEAT_TREATMENT_MOST_FAHRENHEIT(
             STORED_COLOSTRUM,
-            Allowed.Amount.of("140", "130", "145"),
-            "Colostrum is heat treated no hotter than this; above it antibody is lost.",
-            "Donahue 2012; Godden 2006; McMartin 2006"),
+            Allowed.Amount.of("140", "130", "140"),
+            "Colostrum is heat treated no hotter than this; above 140 °F (60 °C) antibody is lost.",
+            "Donahue 2012; Godden 2006; the limit is McMartin 2006, as quoted in trade press"),
     HEAT_TREATMENT_LEAST_MINUTES(
             STORED_COLOSTRUM,
             Allowed.Amount.of("60", "30", "120"),

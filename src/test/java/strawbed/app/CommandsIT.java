@@ -154,7 +154,17 @@ class CommandsIT {
         assertThat(run("card", "312", "-o", again, "--data", data()).code()).isZero();
         assertThat(again).exists();
         Outcome check = run("--data", data(), "check");
-        assertThat(check.out()).contains("speech model: OK", "grammar: OK", "record: OK");
+        assertThat(check.out())
+                .contains("speech model: OK", "grammar: OK", "record: OK")
+                .containsPattern("protocol: OK, version [0-9a-f]{8}, 0 settings changed from the usual\n");
+        assertThat(run("protocol", "check", "--data", data()).code()).isZero();
+        Files.writeString(data().resolve("protocol.toml"), "[navel]\nfirst_dip_minutes = 500\n");
+        Outcome broken = run("--data", data(), "check");
+        assertThat(broken.code()).isEqualTo(1);
+        assertThat(broken.out()).contains("has 1 fault. Mend it:", "line 2: first_dip_minutes is 500");
+        Outcome nextNight = run("demo", "--at", "2026-03-04T05:30", "--out", cards, "--data", data());
+        assertThat(nextNight.code()).as(nextNight.err()).isZero();
+        assertThat(nextNight.err()).contains("has 1 fault. Protocol ", " stays in force.", "line 2: first_dip_minutes");
     }
 
     @Test
@@ -213,7 +223,7 @@ class CommandsIT {
         clearError(run("sing"), "sing");
         clearError(run("card", "99", "--data", data()), "There is no calf 99");
         clearError(run("demo", "--at", "tomorrow"), "tomorrow");
-        assertThat(run("--help").out()).contains("demo", "hear", "listen", "calves", "card", "check");
+        assertThat(run("--help").out()).contains("demo", "hear", "listen", "calves", "card", "protocol", "check");
         assertThat(run("hear", "--help").out()).contains("--grammar");
     }
 
@@ -231,20 +241,25 @@ class CommandsIT {
     void the_packed_jar_runs_by_itself() throws Exception {
         Path jar = Path.of(System.getProperty("strawbed.jar", ""));
         assertThat(jar).isRegularFile();
+        String text = packed(jar, "demo", "--out", folder.resolve("jar-cards").toString());
+        assertThat(text).contains("Saved. Calf 312.", "card-calf-312.pdf");
+        Path ours = Files.writeString(folder.resolve("ours.toml"), "[navel]\nfirst_dip_minutes = 45\n");
+        assertThat(packed(jar, "protocol", "check", ours.toString()))
+                .contains("OK, version", "1 setting changed", "first_dip_minutes");
+    }
+
+    private String packed(Path jar, String... words) throws Exception {
         Path log = folder.resolve("log.txt");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-jar",
-                        jar.toString(),
-                        "demo",
-                        "--out",
-                        folder.resolve("jar-cards").toString())
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar.toString()));
+        command.addAll(List.of(words));
+        Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile())
                 .start();
         assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
         String text = Files.readString(log);
         assertThat(process.exitValue()).as(text).isZero();
-        assertThat(text).contains("Saved. Calf 312.", "card-calf-312.pdf");
+        return text;
     }
 }

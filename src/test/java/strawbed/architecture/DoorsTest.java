@@ -46,6 +46,24 @@ class DoorsTest {
             door("protocol", "event", "measure").because("what a farm set is in its record, not in the air");
 
     @ArchTest
+    static final ArchRule the_protocol_does_not_know_its_file = noClasses()
+            .that()
+            .resideInAPackage("strawbed.protocol")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("strawbed.protocol.file..")
+            .because("what a farm set holds wherever it was written");
+
+    @ArchTest
+    static final ArchRule the_protocols_file_is_read_by_the_program = noClasses()
+            .that()
+            .resideOutsideOfPackages("strawbed.protocol.file..", "strawbed.app..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("strawbed.protocol.file..")
+            .because("care goes by what is in the record, and a file is only what the farm wants next");
+
+    @ArchTest
     static final ArchRule care_looks_at_calves = door("care", "calf", "protocol", "event", "measure")
             .because("the trade's rules are about calves, not about speech");
 
@@ -128,6 +146,10 @@ class DoorsTest {
                     "org.flywaydb..",
                     "org.sqlite..")
             .because("another store is another adapter");
+
+    @ArchTest
+    static final ArchRule the_file_format_lives_in_its_adapter =
+            home("strawbed.protocol.file", "org.tomlj..", "org.antlr..").because("another format is another adapter");
 
     @ArchTest
     static final ArchRule paper_lives_in_its_adapter = home(
