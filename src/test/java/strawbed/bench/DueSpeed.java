@@ -20,7 +20,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * The speed bench: {@code mvn -B -Pbench-due process-test-classes} measures {@link DueBenchmark}, prints the table and
- * writes it to reports/due-speed.md. Takes about five minutes.
+ * writes it to reports/due-speed.md. On a busy machine the figures are too high.
  */
 public final class DueSpeed {
     private static final double NANOS_PER_MICRO = 1_000;
