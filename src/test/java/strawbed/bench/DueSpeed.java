@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * The speed bench: {@code mvn -B -Pbench-due process-test-classes} measures {@link DueBenchmark}, prints the table and
- * writes it to reports/due-speed.md. Takes about five minutes.
+ * writes it to reports/due-speed.md. On a busy machine the figures are too high.
  */
 public final class DueSpeed {
     private static final double NANOS_PER_MICRO = 1_000;
@@ -47,7 +48,12 @@ public final class DueSpeed {
                 + " from commit " + commit() + ", on a machine of "
                 + Runtime.getRuntime().availableProcessors()
                 + " cores of which the measured program had one, with Java "
-                + System.getProperty("java.version") + " (" + System.getProperty("java.vm.name") + ").\n\n"
+                + System.getProperty("java.version") + " (" + System.getProperty("java.vm.name") + "). "
+                + String.format(
+                        Locale.ROOT,
+                        "When it ended, %.1f programs were running or waiting for a core: with more than there are"
+                                + " cores the figures are too high.%n%n",
+                        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage())
                 + "The record is invented: all calves are open, born within 24 hours, with 10 to 25 events each. Warm;"
                 + " the mean of two processes with five seconds each, and the error as half of the interval in which"
                 + " the mean lies with 99.9 % confidence. Growth is linear where the time for each calf stays level.\n\n";
