@@ -40,6 +40,34 @@ public record AgeStart(Instant at, Basis basis) {
         return Duration.between(at, now);
     }
 
+    /**
+     * Whether ages from here are only the least that the calf can be: it was found, or its record opened, some time
+     * after a birth that nobody timed.
+     */
+    public boolean isLeast() {
+        return basis == Basis.FOUND || basis == Basis.OPENED;
+    }
+
+    /**
+     * How old the calf was at this instant. Inside the window of a birth it is zero. Before the birth it is not judged,
+     * nor before the opening of a record that says no more of the birth.
+     */
+    static Judged<Duration> ageOf(CalfRecord calf, Instant at) {
+        AgeStart start = of(calf).orElse(null);
+        if (start == null) {
+            return Judged.not(WhyNot.NO_TIME_OF_BIRTH);
+        }
+        Duration age = start.ageAt(at);
+        if (!age.isNegative()) {
+            return Judged.of(age);
+        }
+        return calf.birth()
+                .map(birth -> at.isBefore(Contradiction.earliest(birth))
+                        ? Judged.<Duration>not(WhyNot.BEFORE_BIRTH)
+                        : Judged.of(Duration.ZERO))
+                .orElseGet(() -> Judged.not(WhyNot.NO_TIME_OF_BIRTH));
+    }
+
     private static Basis basis(CalfRecord calf) {
         if (calf.born().isPresent()) {
             return calf.born().get() instanceof When.At ? Basis.BORN : Basis.BORN_IN_WINDOW;
