@@ -41,6 +41,14 @@ public record AgeStart(Instant at, Instant earliest, Basis basis) {
         return Duration.between(at, now);
     }
 
+    /**
+     * Whether ages from here are only the least that the calf can be: it was found, or its record opened, some time
+     * after a birth that nobody timed.
+     */
+    public boolean isLeast() {
+        return basis == Basis.FOUND || basis == Basis.OPENED;
+    }
+
     /** The age at which something happened to the calf: zero inside the window of its birth, not judged before. */
     public Judged<Duration> ageOf(Instant happened) {
         if (happened.isBefore(earliest)) {

@@ -68,7 +68,8 @@ public sealed interface Contradiction {
         return Duration.between(one.midpoint(), other.midpoint()).abs().compareTo(SAME) > 0;
     }
 
-    private static Instant earliest(When birth) {
+    /** The earliest time that a birth can have been at. */
+    static Instant earliest(When birth) {
         return birth instanceof When.Between window ? window.earliest() : birth.midpoint();
     }
 }

@@ -206,7 +206,8 @@ final class FirstDay {
         return taken;
     }
 
-    private static Instant drawn(Timed<SerumTested> tested) {
+    /** When the blood was drawn: as it was said, else when the test was told. */
+    static Instant drawn(Timed<SerumTested> tested) {
         return Optional.ofNullable(tested.event().drawnAt()).orElse(tested.at());
     }
 

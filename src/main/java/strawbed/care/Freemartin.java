@@ -1,6 +1,10 @@
 package strawbed.care;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
@@ -22,22 +26,64 @@ public enum Freemartin {
     /** One of the others is not recorded, or its sex is not: dead before anybody looked, or not said. */
     UNKNOWN;
 
+    /** Of ten heifers born twin to a bull, more than this are infertile. Sources: as above. */
+    public static final int INFERTILE_OF_TEN = 9;
+
+    /** Twin pairs of a bull and a heifer, and of two heifers, in percent. Source: Silva del Rio 2007, J Dairy Sci 90:1255. */
+    private static final BigDecimal MIXED_PAIRS = new BigDecimal("43.6");
+
+    private static final BigDecimal HEIFER_PAIRS = new BigDecimal("26.3");
+
+    /** The share of infertile ones that a Canadian veterinary column names. */
+    private static final BigDecimal INFERTILE = new BigDecimal("0.92");
+
     public static Freemartin of(CalfRecord calf, Herd herd) {
-        if (calf.sex().filter(sex -> sex == Term.Sex.FEMALE).isEmpty()) {
+        if (!is(Term.Sex.FEMALE, calf)) {
             return NO;
         }
         List<CalfRecord> twins = herd.twinsOf(calf);
-        if (twins.stream()
-                .anyMatch(twin -> twin.sex().filter(sex -> sex == Term.Sex.MALE).isPresent())) {
+        if (twins.stream().anyMatch(twin -> is(Term.Sex.MALE, twin))) {
             return LIKELY;
         }
-        int others = Stream.concat(Stream.of(calf), twins.stream())
-                        .flatMap(each -> each.twin().stream())
-                        .mapToInt(TwinNoted::count)
-                        .max()
-                        .orElse(1)
-                - 1;
         boolean allSexed = twins.stream().allMatch(twin -> twin.sex().isPresent());
-        return allSexed && twins.size() >= others ? NO : UNKNOWN;
+        return allSexed && twins.size() >= born(calf, twins) - 1 ? NO : UNKNOWN;
+    }
+
+    /**
+     * How likely a heifer is a freemartin whose one twin is of unknown sex, in percent, to one decimal, half up. Empty
+     * where it is known, or where there are more than two: the figures are of pairs.
+     */
+    public static Optional<BigDecimal> chanceInPercent(CalfRecord calf, Herd herd) {
+        boolean isPair = born(calf, herd.twinsOf(calf)) == 2;
+        return isPair && of(calf, herd) == UNKNOWN
+                ? Optional.of(percent(bullTwin().multiply(INFERTILE)))
+                : Optional.empty();
+    }
+
+    /** How likely the twin of unknown sex of a heifer is a bull, in percent, to one decimal, half up. */
+    public static BigDecimal chanceOfBullTwinInPercent() {
+        return percent(bullTwin());
+    }
+
+    /** A pair of two heifers holds twice the heifers of a mixed one, so it counts twice. */
+    private static BigDecimal bullTwin() {
+        BigDecimal heifers = MIXED_PAIRS.add(HEIFER_PAIRS.multiply(BigDecimal.valueOf(2)));
+        return MIXED_PAIRS.divide(heifers, MathContext.DECIMAL64);
+    }
+
+    private static BigDecimal percent(BigDecimal share) {
+        return share.movePointRight(2).setScale(1, RoundingMode.HALF_UP);
+    }
+
+    /** How many were born, as it was said, or as far as they are on record. */
+    private static int born(CalfRecord calf, List<CalfRecord> twins) {
+        return Stream.concat(Stream.of(calf), twins.stream())
+                .flatMap(each -> each.twin().stream())
+                .mapToInt(TwinNoted::count)
+                .reduce(twins.size() + 1, Math::max);
+    }
+
+    private static boolean is(Term.Sex sex, CalfRecord calf) {
+        return calf.sex().filter(sex::equals).isPresent();
     }
 }

@@ -38,6 +38,8 @@ public enum WhyNot {
     DEAD,
     /** Too few calves to say anything of the herd. */
     TOO_FEW,
+    /** The calf scours: it has lost water, which raises protein and Brix. Its own verdict stands, the herd's is without it. */
+    SCOURING,
     /** Nothing of it is on record. */
     NOT_RECORDED
 }
