@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Feed;
 import strawbed.calf.Herd;
@@ -25,9 +24,14 @@ import strawbed.protocol.Setting;
  * @param stored when it was put in stock, and what was noted of it
  * @param keepsUntil the last acceptable time
  * @param fedLitres what calves took of it in measured feeds, in litres, exact
+ * @param offeredLitres what was taken out for them, in litres, exact; what a calf left is no stock any more
  */
 public record StoredColostrum(
-        Timed<ColostrumStored> stored, Instant keepsUntil, BigDecimal fedLitres, Protocol protocol) {
+        Timed<ColostrumStored> stored,
+        Instant keepsUntil,
+        BigDecimal fedLitres,
+        BigDecimal offeredLitres,
+        Protocol protocol) {
     /** How stored colostrum stands. */
     public enum State {
         KEEPS,
@@ -38,17 +42,22 @@ public record StoredColostrum(
 
     private static final Duration SOON = Duration.ofHours(12);
 
-    /** All in stock, what must be used first first; of a number used again the latest. What is used up is left out. */
-    public static List<StoredColostrum> of(Herd herd) {
+    /**
+     * All in stock now, what must be used first first; of a number used again the latest. What is used up is left out;
+     * where more was fed than stored, what is left is not known, and it stays.
+     */
+    public static List<StoredColostrum> of(Herd herd, Instant now) {
         Farm farm = Farm.of(herd);
         List<StoredColostrum> stock = new ArrayList<>();
         for (Timed<ColostrumStored> stored : farm.stored()) {
-            boolean isLatest = farm.storedAs(stored.event().batch(), Instant.MAX)
+            boolean isLatest = farm.storedAs(stored.event().batch(), now)
                     .filter(stored::equals)
                     .isPresent();
-            StoredColostrum colostrum = of(stored, herd, farm);
-            if (isLatest && colostrum.leftLitres().signum() > 0) {
-                stock.add(colostrum);
+            if (isLatest) {
+                StoredColostrum colostrum = of(stored, herd, farm);
+                if (!colostrum.isUsedUp()) {
+                    stock.add(colostrum);
+                }
             }
         }
         stock.sort(Comparator.comparing(StoredColostrum::keepsUntil));
@@ -58,9 +67,15 @@ public record StoredColostrum(
     private static StoredColostrum of(Timed<ColostrumStored> stored, Herd herd, Farm farm) {
         Protocol protocol = farm.protocolAt(stored.at());
         Duration keeps = protocol.time(isFrozen(stored) ? Setting.FREEZER_DAYS : Setting.REFRIGERATOR_HOURS);
-        BigDecimal fed =
-                herd.calves().stream().map(calf -> fedOf(calf, stored, farm)).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new StoredColostrum(stored, stored.at().plus(keeps), fed, protocol);
+        List<Feed> feeds = herd.calves().stream()
+                .flatMap(calf -> calf.feeds().stream().filter(feed -> isFrom(feed, calf, stored, farm)))
+                .toList();
+        return new StoredColostrum(
+                stored,
+                stored.at().plus(keeps),
+                feeds.stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add),
+                feeds.stream().map(feed -> feed.volume().inLitres()).reduce(BigDecimal.ZERO, BigDecimal::add),
+                protocol);
     }
 
     public boolean isFrozen() {
@@ -82,33 +97,30 @@ public record StoredColostrum(
                 : new ColostrumQuality(new ColostrumQuality.Test.Brix(brix), true, protocol).grade();
     }
 
-    /** What should be left of it, in litres, exact; never below zero. */
-    public BigDecimal leftLitres() {
-        return stored.event().volume().inLitres().subtract(fedLitres).max(BigDecimal.ZERO);
+    public boolean isHeatTreated() {
+        return stored.event().treatment() == Term.ColostrumTreatment.HEAT_TREATED;
+    }
+
+    /** What should be left of it, in litres, exact; not judged when more was fed from it than was stored. */
+    public Judged<BigDecimal> leftLitres() {
+        BigDecimal left = stored.event().volume().inLitres().subtract(offeredLitres);
+        return left.signum() < 0 ? Judged.not(WhyNot.NOT_PLAUSIBLE) : Judged.of(left);
+    }
+
+    private boolean isUsedUp() {
+        return leftLitres().value().filter(left -> left.signum() == 0).isPresent();
     }
 
     private static boolean isFrozen(Timed<ColostrumStored> stored) {
         return stored.event().treatment() == Term.ColostrumTreatment.FROZEN;
     }
 
-    /** The feeds of a calf whose last noted source before them is this colostrum. */
-    private static BigDecimal fedOf(CalfRecord calf, Timed<ColostrumStored> stored, Farm farm) {
-        List<Timed<ColostrumSourceNoted>> sources = calf.all(ColostrumSourceNoted.class);
-        if (sources.isEmpty()) {
-            return BigDecimal.ZERO;
-        }
-        return calf.feeds().stream()
-                .filter(feed -> isFrom(feed, sources, stored, farm))
-                .map(Feed::litres)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static boolean isFrom(
-            Feed feed, List<Timed<ColostrumSourceNoted>> sources, Timed<ColostrumStored> stored, Farm farm) {
-        return sources.stream()
-                .filter(source -> !source.at().isAfter(feed.at()))
-                .reduce((earlier, later) -> later)
-                .flatMap(source -> Optional.ofNullable(source.event().batch()))
+    /** Whether a calf's feed came from this colostrum, by the source that counts for it. */
+    private static boolean isFrom(Feed feed, CalfRecord calf, Timed<ColostrumStored> stored, Farm farm) {
+        return FedColostrum.sourceOf(feed, calf)
+                .map(Timed::event)
+                .filter(source -> source.source() != Term.ColostrumSource.REPLACER)
+                .map(ColostrumSourceNoted::batch)
                 .flatMap(batch -> farm.storedAs(batch, feed.at()))
                 .filter(stored::equals)
                 .isPresent();

@@ -253,6 +253,7 @@ public enum MessageKey {
     CARD_BRIX_GOOD,
     CARD_BRIX_MIDDLE,
     CARD_BRIX_LOW,
+    CARD_BRIX_ODD,
     CARD_FED,
     CARD_FED_OFTEN,
     CARD_NURSED,

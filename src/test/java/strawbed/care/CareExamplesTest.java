@@ -60,6 +60,7 @@ class CareExamplesTest {
                 Story.rounded(Absorption.serum(number(rest, 0), number(rest, 1), number(rest, 2), Protocol.usual()));
             case "needed" ->
                 Story.rounded(Absorption.needed(number(rest, 0), number(rest, 1), number(rest, 2), Protocol.usual()));
+            case "storage-limits" -> limits(StorageLimits.of(Protocol.usual()));
             case "odd" -> odd(rest);
             case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);
@@ -68,6 +69,16 @@ class CareExamplesTest {
 
     private static BigDecimal number(List<String> words, int i) {
         return new BigDecimal(words.get(i));
+    }
+
+    private static String limits(StorageLimits limits) {
+        return "room " + limits.atRoom().toMinutes() + " min; thaw " + degrees(limits.thawWater()) + "; heat "
+                + degrees(limits.heatTreatment()) + " for "
+                + limits.heatTreatedFor().toMinutes() + " min";
+    }
+
+    private static String degrees(Temperature temperature) {
+        return temperature.inFahrenheit().toPlainString() + " F " + temperature.inCelsius() + " C";
     }
 
     private static String cautions(List<String> fact) {
