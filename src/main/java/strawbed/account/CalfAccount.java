@@ -108,7 +108,7 @@ public final class CalfAccount {
     }
 
     private List<Line> enough() {
-        FirstDose dose = FirstDose.of(calf, farm.protocolFor(calf));
+        FirstDose dose = FirstDose.of(calf, farm.protocolFor(calf), now);
         return new Enough(dose, farm, messages, figures, new SettingPhrases(messages, zone)).lines();
     }
 

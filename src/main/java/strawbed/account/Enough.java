@@ -15,7 +15,6 @@ import strawbed.care.Antibody;
 import strawbed.care.AntibodyMass;
 import strawbed.care.ColostrumQuality;
 import strawbed.care.ColostrumTiming;
-import strawbed.care.DoseSize;
 import strawbed.care.Farm;
 import strawbed.care.FeedWarmth;
 import strawbed.care.FirstDose;
@@ -107,22 +106,24 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
         String taken = figures.taken(dose.feeds());
         return dose.shareOfBirthWeight()
                 .value()
-                .map(share -> messages.text(
-                        ACCOUNT_DOSE_SHARE,
-                        taken,
-                        figures.percent(share),
-                        messages.text(
-                                dose.meetsTarget().value().orElse(false) ? ACCOUNT_TARGET_MET : ACCOUNT_TARGET_NOT_MET,
-                                litres(dose.targetLitres().value().orElseThrow()))))
+                .map(share -> messages.text(ACCOUNT_DOSE_SHARE, taken, figures.percent(share), target()))
                 .orElse(taken);
+    }
+
+    private String target() {
+        String target = litres(dose.targetLitres().value().orElseThrow());
+        return dose.meetsTarget()
+                .value()
+                .map(meets -> messages.text(meets ? ACCOUNT_TARGET_MET : ACCOUNT_TARGET_NOT_MET, target))
+                .orElseGet(() -> messages.text(ACCOUNT_TARGET_IS, target));
     }
 
     private Line ruleOfThumb() {
         return judgements()
                 .line(
                         ACCOUNT_RULE_OF_THUMB,
-                        dose.litres(),
-                        litres -> messages.word(DoseSize.of(litres)),
+                        dose.size(),
+                        messages::word,
                         List.of(messages.text(ACCOUNT_RULE_OF_THUMB_WHY)));
     }
 
@@ -219,7 +220,7 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
         String grams = mass.isEstimate()
                 ? messages.text(ACCOUNT_MASS_ABOUT, whole(mass.grams()), whole(mass.least()), whole(mass.most()))
                 : messages.text(ACCOUNT_MASS_MEASURED, whole(mass.grams()));
-        return messages.text(ACCOUNT_VALUE_IS, grams, messages.word(mass.grade(protocol())));
+        return messages.text(ACCOUNT_VALUE_IS, grams, grade(mass));
     }
 
     private Line expected() {
@@ -244,13 +245,28 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
     }
 
     private Line observed() {
-        return judgements()
-                .line(
-                        ACCOUNT_EFFICIENCY,
-                        Absorption.observed(dose, farm),
-                        percent -> messages.text(
-                                ACCOUNT_EFFICIENCY_ABOUT, figures.percent(percent.setScale(0, RoundingMode.HALF_UP))),
-                        List.of(messages.text(ACCOUNT_EFFICIENCY_WHY)));
+        Judged<Absorption.Range> observed = Absorption.observed(dose, farm);
+        List<String> reasons = new ArrayList<>(List.of(messages.text(ACCOUNT_EFFICIENCY_WHY)));
+        reasons.addAll(assumed(observed));
+        return judgements().line(ACCOUNT_EFFICIENCY, observed, this::efficiency, reasons);
+    }
+
+    private String efficiency(Absorption.Range range) {
+        return range.least().compareTo(range.most()) == 0
+                ? messages.text(ACCOUNT_EFFICIENCY_ABOUT, percent(range.least()))
+                : messages.text(ACCOUNT_EFFICIENCY_RANGE, whole(range.least()), percent(range.most()));
+    }
+
+    /** An estimate whose spread has more than one grade says so. */
+    private String grade(AntibodyMass mass) {
+        return mass.grade(protocol())
+                .value()
+                .map(grade -> mass.isGradeSure(protocol())
+                        ? messages.word(grade)
+                        : messages.text(ACCOUNT_PERHAPS, messages.word(grade)))
+                .orElseGet(() -> messages.text(
+                        ACCOUNT_NOT_JUDGED,
+                        messages.word(mass.grade(protocol()).whyNot().orElseThrow())));
     }
 
     private List<String> assumed(Judged<Absorption.Range> range) {
@@ -269,6 +285,10 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
 
     private String litres(BigDecimal litres) {
         return figures.volume(new Volume(litres.setScale(1, RoundingMode.HALF_UP), VolumeUnit.LITRE));
+    }
+
+    private String percent(BigDecimal percent) {
+        return figures.percent(percent.setScale(0, RoundingMode.HALF_UP));
     }
 
     private String whole(BigDecimal number) {

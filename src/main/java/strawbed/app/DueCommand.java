@@ -86,7 +86,7 @@ final class DueCommand implements Callable<Integer> {
     }
 
     private void printStock(Herd herd, Instant now, Settings settings, PrintWriter out) {
-        List<StoredColostrum> stock = StoredColostrum.of(herd);
+        List<StoredColostrum> stock = StoredColostrum.of(herd, now);
         if (stock.isEmpty()) {
             return;
         }

@@ -12,6 +12,7 @@ import strawbed.care.Caution;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
+import strawbed.care.FirstDose;
 import strawbed.report.CalfCard;
 import strawbed.text.CautionPhrases;
 import strawbed.text.DuePhrases;
@@ -48,7 +49,7 @@ public final class CardContents {
                 identity.dam(),
                 identity.birth(),
                 new TwinLine(messages, figures).of(calf, herd),
-                new Facts(calf, farm.protocolFor(calf), messages, figures).all(),
+                new Facts(calf, FirstDose.of(calf, farm.protocolFor(calf), now), messages, figures).all(),
                 new FirstDayLine(calf, now, messages, figures).timeline(due),
                 new Tasks(now, messages, figures, new DuePhrases(messages, zone)).of(due),
                 Caution.of(calf, herd).stream()

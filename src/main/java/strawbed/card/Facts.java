@@ -11,7 +11,7 @@ import strawbed.calf.CalfRecord;
 import strawbed.calf.Feed;
 import strawbed.calf.Timed;
 import strawbed.care.AgeStart;
-import strawbed.care.ColostrumClass;
+import strawbed.care.ColostrumQuality;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.FirstDose;
 import strawbed.event.Event.CalfDied;
@@ -19,7 +19,6 @@ import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.EarTagFitted;
 import strawbed.event.Term;
-import strawbed.protocol.Protocol;
 import strawbed.protocol.Setting;
 import strawbed.report.Fact;
 import strawbed.text.Figures;
@@ -27,7 +26,7 @@ import strawbed.text.MessageKey;
 import strawbed.text.Messages;
 
 /** What was measured, in the order in which a card is read. What is not on record is blank. */
-record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figures) {
+record Facts(CalfRecord calf, FirstDose dose, Messages messages, Figures figures) {
     List<Fact> all() {
         List<Fact> facts = new ArrayList<>();
         calf.death().ifPresent(died -> facts.add(fact(CARD_DIED, died(died))));
@@ -54,7 +53,6 @@ record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figu
     }
 
     private String firstFeed() {
-        FirstDose dose = FirstDose.of(calf, protocol);
         return calf.firstFeed()
                 .map(feed -> {
                     String taken = figures.taken(List.of(feed));
@@ -64,7 +62,7 @@ record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figu
                                     CARD_FIRST_FEED_BAND,
                                     taken,
                                     age(age),
-                                    messages.word(ColostrumTiming.of(age, protocol))))
+                                    messages.word(ColostrumTiming.of(age, dose.protocol()))))
                             .orElse(taken);
                 })
                 .orElse("");
@@ -94,17 +92,22 @@ record Facts(CalfRecord calf, Protocol protocol, Messages messages, Figures figu
         return calf.nursings().isEmpty() ? fed : messages.text(CARD_AND_NURSED, fed);
     }
 
+    /** By its class; what is out of the ordinary stands there as it was said, without one. */
     private String brix(Timed<ColostrumTestedByBrix> tested) {
         BigDecimal brix = tested.event().brix();
-        return messages.text(
-                switch (ColostrumClass.ofBrix(brix, protocol)) {
-                    case GOOD -> CARD_BRIX_GOOD;
-                    case MIDDLE -> CARD_BRIX_MIDDLE;
-                    case LOW, BELOW_GOOD -> CARD_BRIX_LOW;
-                },
-                figures.number(brix),
-                figures.number(protocol.number(Setting.GOOD_FROM_BRIX_PERCENT)),
-                figures.number(protocol.number(Setting.LOW_BELOW_BRIX_PERCENT)));
+        return new ColostrumQuality(new ColostrumQuality.Test.Brix(brix), false, dose.protocol())
+                .grade()
+                .value()
+                .map(grade -> messages.text(
+                        switch (grade) {
+                            case GOOD -> CARD_BRIX_GOOD;
+                            case MIDDLE -> CARD_BRIX_MIDDLE;
+                            case LOW, BELOW_GOOD -> CARD_BRIX_LOW;
+                        },
+                        figures.number(brix),
+                        figures.number(dose.protocol().number(Setting.GOOD_FROM_BRIX_PERCENT)),
+                        figures.number(dose.protocol().number(Setting.LOW_BELOW_BRIX_PERCENT))))
+                .orElseGet(() -> messages.text(CARD_BRIX_ODD, figures.number(brix)));
     }
 
     private String weight() {

@@ -5,8 +5,10 @@ import java.math.MathContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strawbed.calf.Feed;
 import strawbed.calf.Timed;
 import strawbed.event.Event.SerumTested;
 import strawbed.event.Term;
@@ -74,21 +76,35 @@ public final class Absorption {
         }
     }
 
-    /** The serum IgG to expect after the first dose, in g/L. Of a calf that also sucked its dam it is not judged. */
+    /**
+     * The serum IgG to expect after the first dose, in g/L: the sum of its feeds, each with the shares for its own age. Of
+     * a calf that also sucked its dam it is not judged.
+     */
     public static Judged<Range> expectedSerum(FirstDose dose, Farm farm) {
         if (dose.suckled()) {
             return Judged.not(WhyNot.SUCKLED);
         }
-        return AntibodyMass.of(dose, farm)
-                .then(mass -> trials(dose)
-                        .then(trials -> BirthWeight.of(dose.calf()).then(weight -> {
-                            Set<Assumption> assumptions = assumptions(dose, weight);
-                            assumptions.addAll(mass.assumptions());
-                            return Judged.of(new Range(
-                                    serum(mass.least(), trials.least, weight.kilograms(), dose.protocol()),
-                                    serum(mass.most(), trials.most, weight.kilograms(), dose.protocol()),
-                                    assumptions));
-                        })));
+        return dose.plausibleLitres()
+                .then(litres -> FedAntibody.ofAll(
+                        FedColostrum.of(dose.calf(), dose.feeds(), dose.end(), dose.protocol(), farm)))
+                .then(fed -> BirthWeight.of(dose.calf()).then(weight -> {
+                    Set<Assumption> assumptions = assumptions(dose, weight);
+                    assumptions.addAll(AntibodyMass.of(fed, false).assumptions());
+                    Judged<Range> sum = Judged.of(new Range(BigDecimal.ZERO, BigDecimal.ZERO, assumptions));
+                    for (FedAntibody each : fed) {
+                        sum = sum.then(before -> plus(before, each, weight, dose));
+                    }
+                    return sum;
+                }));
+    }
+
+    private static Judged<Range> plus(Range before, FedAntibody fed, BirthWeight weight, FirstDose dose) {
+        return dose.ageAt(fed.feed().at())
+                .then(Trials::at)
+                .then(trials -> Judged.of(new Range(
+                        before.least().add(serum(fed.least(), trials.least, weight.kilograms(), dose.protocol())),
+                        before.most().add(serum(fed.most(), trials.most, weight.kilograms(), dose.protocol())),
+                        before.assumptions())));
     }
 
     /** The antibody that a first feed at the same age should have had for this much serum IgG in g/L, in grams. */
@@ -102,20 +118,57 @@ public final class Absorption {
     }
 
     /**
-     * The efficiency that a calf's own serum tells, in percent: of IgG drawn 24 to 48 hours after a known birth, with a
-     * measured weight and every feed measured; common practice, no published source.
+     * The efficiency that a calf's own serum tells, in percent, a range where the antibody fed is an estimate: of IgG drawn
+     * 24 to 48 hours after a known birth, with a measured weight and every feed before the draw measured and tested;
+     * common practice, no published source. Feeds after the first dose count too, for their antibody is in that serum.
      */
-    public static Judged<BigDecimal> observed(FirstDose dose, Farm farm) {
-        if (dose.suckled()) {
+    public static Judged<Range> observed(FirstDose dose, Farm farm) {
+        if (dose.feeds().isEmpty()) {
+            return Judged.not(dose.suckled() ? WhyNot.SUCKLED : WhyNot.NOT_FED);
+        }
+        return serumOfSecondDay(dose)
+                .then(sample -> fedBefore(sample.drawn(), dose, farm)
+                        .then(mass -> measuredWeight(dose)
+                                .then(kilograms -> efficiency(sample.value(), kilograms, mass, dose))));
+    }
+
+    private static Judged<Range> efficiency(BigDecimal serum, BigDecimal kilograms, AntibodyMass mass, FirstDose dose) {
+        // An estimate that may be of nothing at all tells nothing of a share of it.
+        if (mass.least().signum() == 0) {
+            return Judged.not(WhyNot.OUTSIDE_RANGE);
+        }
+        if (efficiency(serum, kilograms, mass.grams(), dose.protocol()).compareTo(HUNDRED) > 0) {
+            return Judged.not(WhyNot.NOT_PLAUSIBLE);
+        }
+        Set<Assumption> assumptions = EnumSet.of(Assumption.PLASMA_SHARE);
+        assumptions.addAll(mass.assumptions());
+        return Judged.of(new Range(
+                efficiency(serum, kilograms, mass.most(), dose.protocol()),
+                efficiency(serum, kilograms, mass.least(), dose.protocol()).min(HUNDRED),
+                assumptions));
+    }
+
+    private static Judged<BigDecimal> measuredWeight(FirstDose dose) {
+        return BirthWeight.of(dose.calf())
+                .then(weight ->
+                        weight.assumptions().isEmpty() ? Judged.of(weight.kilograms()) : Judged.not(WhyNot.NO_WEIGHT));
+    }
+
+    private static Judged<AntibodyMass> fedBefore(Instant drawn, FirstDose dose, Farm farm) {
+        if (dose.calf().nursings().stream().anyMatch(nursed -> nursed.at().isBefore(drawn))) {
             return Judged.not(WhyNot.SUCKLED);
         }
-        Judged<BirthWeight> weight = BirthWeight.of(dose.calf())
-                .then(known -> known.isAssumed() ? Judged.not(WhyNot.NO_WEIGHT) : Judged.of(known));
-        return AntibodyMass.of(dose, farm)
-                .then(mass -> mass.grams().signum() == 0 ? Judged.not(WhyNot.NOT_FED) : Judged.of(mass))
-                .then(mass -> weight.then(known -> serumOfSecondDay(dose)
-                        .then(serum ->
-                                Judged.of(efficiency(serum, known.kilograms(), mass.grams(), dose.protocol())))));
+        List<Feed> feeds = dose.calf().feeds().stream()
+                .filter(feed -> feed.litres().signum() > 0 && feed.at().isBefore(drawn))
+                .toList();
+        if (feeds.isEmpty()) {
+            return Judged.not(WhyNot.NOT_FED);
+        }
+        if (!feeds.stream().allMatch(FirstDose::isPlausible)) {
+            return Judged.not(WhyNot.NOT_PLAUSIBLE);
+        }
+        return FedAntibody.ofAll(FedColostrum.of(dose.calf(), feeds, drawn, dose.protocol(), farm))
+                .then(fed -> Judged.of(AntibodyMass.of(fed, false)));
     }
 
     /** 100 x serum x weight x plasma / fed. */
@@ -149,32 +202,43 @@ public final class Absorption {
 
     private static Set<Assumption> assumptions(FirstDose dose, BirthWeight weight) {
         Set<Assumption> assumptions = EnumSet.of(Assumption.PLASMA_SHARE, Assumption.UPTAKE_OF_TRIALS);
-        if (weight.isAssumed()) {
-            assumptions.add(Assumption.WEIGHT_OF_BREED);
-        }
+        assumptions.addAll(weight.assumptions());
         if (AgeStart.of(dose.calf()).filter(AgeStart::isEstimated).isPresent()) {
             assumptions.add(Assumption.BIRTH_NOT_TIMED);
         }
         return assumptions;
     }
 
-    private static Judged<BigDecimal> serumOfSecondDay(FirstDose dose) {
-        Optional<Timed<SerumTested>> tested = dose.calf().all(SerumTested.class).stream()
-                .filter(test -> test.event().kind() == Term.SerumMeasure.IGG)
-                .reduce((earlier, later) -> later);
-        if (tested.isEmpty()) {
-            return Judged.not(WhyNot.NO_SAMPLE);
-        }
-        Optional<AgeStart> start = AgeStart.of(dose.calf()).filter(known -> !known.isEstimated());
-        if (start.isEmpty()) {
+    private record Sample(Instant drawn, BigDecimal value) {}
+
+    /** The last sample of those ages; where there is none of them, why the last of all is no use. */
+    private static Judged<Sample> serumOfSecondDay(FirstDose dose) {
+        if (AgeStart.of(dose.calf()).filter(start -> !start.isEstimated()).isEmpty()) {
             return Judged.not(WhyNot.NO_TIME_OF_BIRTH);
         }
-        SerumTested event = tested.get().event();
-        Instant drawn = Optional.ofNullable(event.drawnAt()).orElse(tested.get().at());
-        Duration age = start.get().ageAt(drawn);
-        if (age.compareTo(SAMPLE_FROM) < 0) {
-            return Judged.not(WhyNot.DRAWN_TOO_EARLY);
+        Judged<Sample> best = Judged.not(WhyNot.NO_SAMPLE);
+        for (Timed<SerumTested> tested : dose.calf().all(SerumTested.class)) {
+            if (tested.event().kind() == Term.SerumMeasure.IGG) {
+                Judged<Sample> next = sample(tested, dose);
+                best = next.value().isPresent() || best.value().isEmpty() ? next : best;
+            }
         }
-        return age.compareTo(SAMPLE_UNTIL) > 0 ? Judged.not(WhyNot.DRAWN_TOO_LATE) : Judged.of(event.value());
+        return best;
+    }
+
+    private static Judged<Sample> sample(Timed<SerumTested> tested, FirstDose dose) {
+        SerumTested event = tested.event();
+        Instant drawn = Optional.ofNullable(event.drawnAt()).orElse(tested.at());
+        return dose.ageAt(drawn).then(age -> {
+            if (age.compareTo(SAMPLE_FROM) < 0) {
+                return Judged.not(WhyNot.DRAWN_TOO_EARLY);
+            }
+            if (age.compareTo(SAMPLE_UNTIL) > 0) {
+                return Judged.not(WhyNot.DRAWN_TOO_LATE);
+            }
+            return Plausibility.of(event).isEmpty()
+                    ? Judged.of(new Sample(drawn, event.value()))
+                    : Judged.not(WhyNot.NOT_PLAUSIBLE);
+        });
     }
 }

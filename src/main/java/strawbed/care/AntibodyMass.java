@@ -2,7 +2,9 @@ package strawbed.care;
 
 import java.math.BigDecimal;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import strawbed.protocol.Protocol;
 import strawbed.protocol.Setting;
 
@@ -28,27 +30,27 @@ public record AntibodyMass(
         assumptions = Set.copyOf(assumptions);
     }
 
-    /** Not judged where dose or antibody is not. */
+    /** The sum of the feeds; not judged where the dose, or the antibody of one of its feeds, is not. */
     public static Judged<AntibodyMass> of(FirstDose dose, Farm farm) {
-        return dose.litres()
-                .then(litres -> ColostrumQuality.of(dose, farm)
-                        .then(ColostrumQuality::antibody)
-                        .then(antibody -> Judged.of(of(litres, antibody, dose))));
+        return dose.plausibleLitres()
+                .then(litres -> FedAntibody.ofAll(
+                        FedColostrum.of(dose.calf(), dose.feeds(), dose.end(), dose.protocol(), farm)))
+                .then(fed -> Judged.of(of(fed, dose.suckled())));
     }
 
-    private static AntibodyMass of(BigDecimal litres, Antibody antibody, FirstDose dose) {
+    static AntibodyMass of(List<FedAntibody> fed, boolean isAtLeast) {
         Set<Assumption> assumptions = EnumSet.noneOf(Assumption.class);
-        if (antibody.isEstimate()) {
+        if (fed.stream().anyMatch(FedAntibody::isEstimate)) {
             assumptions.add(Assumption.ANTIBODY_FROM_BRIX);
         }
-        if (dose.feeds().size() > 1) {
+        if (fed.stream().anyMatch(FedAntibody::isAssumed)) {
             assumptions.add(Assumption.ONE_COLOSTRUM);
         }
         return new AntibodyMass(
-                litres.multiply(antibody.gramsPerLitre()),
-                litres.multiply(antibody.least()),
-                litres.multiply(antibody.most()),
-                dose.suckled(),
+                sum(fed, FedAntibody::grams),
+                sum(fed, FedAntibody::least),
+                sum(fed, FedAntibody::most),
+                isAtLeast,
                 assumptions);
     }
 
@@ -57,13 +59,30 @@ public record AntibodyMass(
         return least.compareTo(most) < 0;
     }
 
-    /** The grade of the mass itself, without its spread; each line belongs to the better grade. */
-    public MassGrade grade(Protocol protocol) {
+    /**
+     * The grade of the mass itself, without its spread; each line belongs to the better grade. Low is not judged of a
+     * calf that also sucked its dam, for it may have had enough.
+     */
+    public Judged<MassGrade> grade(Protocol protocol) {
+        MassGrade grade = gradeOf(grams, protocol);
+        return grade == MassGrade.LOW && isAtLeast ? Judged.not(WhyNot.SUCKLED) : Judged.of(grade);
+    }
+
+    /** Whether the whole spread has one grade, so that the estimate does not decide it. */
+    public boolean isGradeSure(Protocol protocol) {
+        return gradeOf(least, protocol) == gradeOf(most, protocol);
+    }
+
+    private static MassGrade gradeOf(BigDecimal grams, Protocol protocol) {
         if (grams.compareTo(protocol.number(Setting.ANTIBODY_LOW_BELOW_GRAMS)) < 0) {
             return MassGrade.LOW;
         }
         return grams.compareTo(protocol.number(Setting.ANTIBODY_ADVISED_GRAMS)) < 0
                 ? MassGrade.AT_THE_LINE
                 : MassGrade.ADVISED;
+    }
+
+    private static BigDecimal sum(List<FedAntibody> fed, Function<FedAntibody, BigDecimal> part) {
+        return fed.stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

@@ -1,26 +1,18 @@
 package strawbed.care;
 
 import java.math.BigDecimal;
-import java.time.Instant;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import strawbed.calf.CalfRecord;
-import strawbed.calf.Feed;
 import strawbed.calf.Timed;
-import strawbed.event.Event;
 import strawbed.event.Event.ColostrumSourceNoted;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.ColostrumTestedByHydrometer;
 import strawbed.event.Term;
 import strawbed.protocol.Protocol;
-import strawbed.protocol.Setting;
 
 /**
- * How good the colostrum of a calf's first dose was, by the one test that counts: the last one noted for the calf before
- * the time of its second feed, else the Brix that was noted when the batch it was fed from was put in stock. Which one
- * counts is our own rule; common practice, no published source.
+ * How good colostrum was, by the one test that counts: the last one noted for the calf before the time of its second
+ * feed, else the Brix that was noted when the batch it was fed from was put in stock; where the source changes between
+ * feeds, each has its own. Which one counts is our own rule; common practice, no published source.
  *
  * @param test the test that counts
  * @param ofBatch whether it is the test of a batch in stock
@@ -35,32 +27,38 @@ public record ColostrumQuality(Test test, boolean ofBatch, Protocol protocol) {
         record ByHydrometer(ColostrumTestedByHydrometer reading) implements Test {}
     }
 
-    /** Not judged of replacer, and where nothing was tested. */
+    /**
+     * That of the first feed, or before it of what was noted last. Not judged of replacer, and where nothing was tested.
+     */
     public static Judged<ColostrumQuality> of(FirstDose dose, Farm farm) {
-        CalfRecord calf = dose.calf();
-        Optional<Instant> end = dose.feeds().stream()
-                .findFirst()
-                .map(Feed::at)
-                .map(first -> first.plus(dose.protocol().time(Setting.SECOND_FEED_FROM_HOURS)));
-        Optional<Timed<ColostrumSourceNoted>> source = last(calf.all(ColostrumSourceNoted.class), end);
+        return dose.feeds().isEmpty()
+                ? beforeTheFirst(dose, farm)
+                : FedColostrum.of(dose.calf(), dose.feeds(), dose.end(), dose.protocol(), farm)
+                        .get(0)
+                        .quality();
+    }
+
+    private static Judged<ColostrumQuality> beforeTheFirst(FirstDose dose, Farm farm) {
+        Optional<Timed<ColostrumSourceNoted>> source = dose.calf().all(ColostrumSourceNoted.class).stream()
+                .filter(noted -> ColostrumTests.namesSource(noted.event()))
+                .reduce((earlier, later) -> later);
         if (source.filter(noted -> noted.event().source() == Term.ColostrumSource.REPLACER)
                 .isPresent()) {
             return Judged.not(WhyNot.REPLACER);
         }
-        return own(calf, end)
-                .map(test -> new ColostrumQuality(test, false, dose.protocol()))
-                .or(() -> source.flatMap(noted -> batch(noted, farm))
-                        .map(test -> new ColostrumQuality(test, true, dose.protocol())))
+        ColostrumTests tests = new ColostrumTests(dose.calf(), dose.end(), dose.protocol(), farm);
+        return tests.last()
+                .or(() -> source.flatMap(noted -> tests.ofBatch(noted.event(), noted.at())))
                 .map(Judged::of)
                 .orElseGet(() -> Judged.not(WhyNot.NOT_TESTED));
     }
 
-    /** Its class. A Brix above all that was ever seen is not judged; one below is low whatever the truth is. */
+    /** Its class. A Brix outside of all that was ever seen is not judged: one below may be a slip of the tongue too. */
     public Judged<ColostrumClass> grade() {
         if (test instanceof Test.Brix brix) {
-            return isTooHigh(brix)
-                    ? Judged.not(WhyNot.NOT_PLAUSIBLE)
-                    : Judged.of(ColostrumClass.ofBrix(brix.percent(), protocol));
+            return isPlausible(brix)
+                    ? Judged.of(ColostrumClass.ofBrix(brix.percent(), protocol))
+                    : Judged.not(WhyNot.NOT_PLAUSIBLE);
         }
         return antibody().then(known -> Judged.of(ColostrumClass.ofAntibody(known.gramsPerLitre(), protocol)));
     }
@@ -68,7 +66,7 @@ public record ColostrumQuality(Test test, boolean ofBatch, Protocol protocol) {
     /** The antibody in it: measured by hydrometer, estimated from Brix. */
     public Judged<Antibody> antibody() {
         if (test instanceof Test.Brix brix) {
-            return isTooHigh(brix) ? Judged.not(WhyNot.NOT_PLAUSIBLE) : Antibody.ofBrix(brix.percent());
+            return isPlausible(brix) ? Antibody.ofBrix(brix.percent()) : Judged.not(WhyNot.NOT_PLAUSIBLE);
         }
         ColostrumTestedByHydrometer tested = ((Test.ByHydrometer) test).reading();
         return Plausibility.of(tested).isEmpty()
@@ -76,33 +74,7 @@ public record ColostrumQuality(Test test, boolean ofBatch, Protocol protocol) {
                 : Judged.not(WhyNot.NOT_PLAUSIBLE);
     }
 
-    private static boolean isTooHigh(Test.Brix brix) {
-        return Plausibility.of(new ColostrumTestedByBrix(brix.percent())).stream()
-                .anyMatch(odd -> odd.value().compareTo(odd.high()) > 0);
-    }
-
-    private static Optional<Test> own(CalfRecord calf, Optional<Instant> end) {
-        List<? extends Timed<? extends Event>> tests = Stream.concat(
-                        calf.all(ColostrumTestedByBrix.class).stream(),
-                        calf.all(ColostrumTestedByHydrometer.class).stream())
-                .sorted(Comparator.comparing(Timed::at))
-                .toList();
-        return last(tests, end)
-                .map(tested -> tested.event() instanceof ColostrumTestedByHydrometer read
-                        ? new Test.ByHydrometer(read)
-                        : new Test.Brix(((ColostrumTestedByBrix) tested.event()).brix()));
-    }
-
-    private static Optional<Test> batch(Timed<ColostrumSourceNoted> noted, Farm farm) {
-        return Optional.ofNullable(noted.event().batch())
-                .flatMap(batch -> farm.storedAs(batch, noted.at()))
-                .map(stored -> stored.event().brix())
-                .map(Test.Brix::new);
-    }
-
-    private static <T extends Timed<?>> Optional<T> last(List<T> events, Optional<Instant> end) {
-        return events.stream()
-                .filter(event -> end.isEmpty() || event.at().isBefore(end.get()))
-                .reduce((earlier, later) -> later);
+    private static boolean isPlausible(Test.Brix brix) {
+        return Plausibility.of(new ColostrumTestedByBrix(brix.percent())).isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package strawbed.care;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 import strawbed.measure.Temperature;
 
@@ -13,47 +14,56 @@ import strawbed.measure.Temperature;
  * without its temperature, which makes it wrong.
  */
 public final class Hydrometer {
-    private static final BigDecimal COLDEST = BigDecimal.ZERO;
-    private static final BigDecimal WARMEST = new BigDecimal("40");
-
-    /** No colostrum is as thin or as dense as these; a reading between them is a specific gravity. */
-    private static final BigDecimal GRAVITY_FROM = BigDecimal.ONE;
-
-    private static final BigDecimal GRAVITY_TO = new BigDecimal("1.2");
+    /** 0, 20 and 40 C in Fahrenheit, in which both scales compare without rounding. */
+    private static final BigDecimal COLDEST = new BigDecimal("32");
 
     /** At this temperature a specific gravity has an equation of its own. */
-    private static final BigDecimal TWENTY = new BigDecimal("20");
+    private static final BigDecimal TWENTY = new BigDecimal("68");
+
+    private static final BigDecimal WARMEST = new BigDecimal("104");
+
+    /** No colostrum is thinner or denser than these; a reading between them is a specific gravity. From memory. */
+    private static final BigDecimal GRAVITY_FROM = BigDecimal.ONE;
+
+    private static final BigDecimal GRAVITY_TO = new BigDecimal("1.150");
 
     private Hydrometer() {}
 
-    /** The antibody that a reading tells, measured: the reading is in mg/mL, or a specific gravity from 1 to 1.2. */
+    /** The antibody that a reading tells, measured: the reading is in mg/mL, or a specific gravity from 1 to 1.15. */
     public static Judged<Antibody> antibody(BigDecimal reading, @Nullable Temperature milk) {
         if (milk == null) {
             return Judged.not(WhyNot.NO_MILK_TEMPERATURE);
         }
-        BigDecimal celsius = milk.inCelsius();
-        if (celsius.compareTo(COLDEST) < 0 || celsius.compareTo(WARMEST) > 0) {
+        BigDecimal warmth = milk.inFahrenheit();
+        if (warmth.compareTo(COLDEST) < 0 || warmth.compareTo(WARMEST) > 0) {
             return Judged.not(WhyNot.OUTSIDE_RANGE);
         }
         boolean isGravity = reading.compareTo(GRAVITY_FROM) >= 0 && reading.compareTo(GRAVITY_TO) <= 0;
-        BigDecimal gramsPerLitre = isGravity ? ofGravity(reading, celsius) : ofScale(reading, celsius);
+        BigDecimal gramsPerLitre = isGravity ? ofGravity(reading, warmth) : ofScale(reading, warmth);
         return gramsPerLitre.signum() < 0
                 ? Judged.not(WhyNot.OUTSIDE_RANGE)
                 : Judged.of(Antibody.measured(gramsPerLitre));
     }
 
-    private static BigDecimal ofScale(BigDecimal reading, BigDecimal celsius) {
-        return reading.subtract(new BigDecimal("13.2")).add(new BigDecimal("0.8").multiply(celsius));
+    private static BigDecimal ofScale(BigDecimal reading, BigDecimal warmth) {
+        return reading.subtract(new BigDecimal("13.2")).add(perDegree("0.8", warmth));
     }
 
     /** At 20 degrees 958 SG - 969, the equation that Mechor 1992 gives for it. */
-    private static BigDecimal ofGravity(BigDecimal gravity, BigDecimal celsius) {
-        if (celsius.compareTo(TWENTY) == 0) {
+    private static BigDecimal ofGravity(BigDecimal gravity, BigDecimal warmth) {
+        if (warmth.compareTo(TWENTY) == 0) {
             return new BigDecimal("958").multiply(gravity).subtract(new BigDecimal("969"));
         }
         return new BigDecimal("853")
                 .multiply(gravity)
-                .add(new BigDecimal("0.4").multiply(celsius))
+                .add(perDegree("0.4", warmth))
                 .subtract(new BigDecimal("866"));
+    }
+
+    /** So much for each degree Celsius. Exact where it is a decimal, else to 34 digits: C = (F - 32) / 1.8. */
+    private static BigDecimal perDegree(String factor, BigDecimal warmth) {
+        return new BigDecimal(factor)
+                .multiply(warmth.subtract(new BigDecimal("32")))
+                .divide(new BigDecimal("1.8"), MathContext.DECIMAL128);
     }
 }

@@ -5,7 +5,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Feed;
@@ -13,6 +15,7 @@ import strawbed.calf.Herd;
 import strawbed.calf.Timed;
 import strawbed.event.Event.ColostrumSourceNoted;
 import strawbed.event.Event.ColostrumStored;
+import strawbed.event.EventId;
 import strawbed.event.Term;
 import strawbed.protocol.Protocol;
 import strawbed.protocol.Setting;
@@ -25,9 +28,14 @@ import strawbed.protocol.Setting;
  * @param stored when it was put in stock, and what was noted of it
  * @param keepsUntil the last acceptable time
  * @param fedLitres what calves took of it in measured feeds, in litres, exact
+ * @param offeredLitres what was taken out for them, in litres, exact; what a calf left is no stock any more
  */
 public record StoredColostrum(
-        Timed<ColostrumStored> stored, Instant keepsUntil, BigDecimal fedLitres, Protocol protocol) {
+        Timed<ColostrumStored> stored,
+        Instant keepsUntil,
+        BigDecimal fedLitres,
+        BigDecimal offeredLitres,
+        Protocol protocol) {
     /** How stored colostrum stands. */
     public enum StockState {
         KEEPS,
@@ -38,16 +46,21 @@ public record StoredColostrum(
 
     private static final Duration SOON = Duration.ofHours(12);
 
-    /** All in stock, what must be used first first; of a number used again the latest. What is used up is left out. */
-    public static List<StoredColostrum> of(Herd herd) {
+    /**
+     * All in stock now, what must be used first first; of a number used again the latest. What is used up is left out;
+     * where more was fed than stored, what is left is not known, and it stays.
+     */
+    public static List<StoredColostrum> of(Herd herd, Instant now) {
         Farm farm = Farm.of(herd);
+        Map<EventId, List<Feed>> fed = fed(herd, farm);
         List<StoredColostrum> stock = new ArrayList<>();
         for (Timed<ColostrumStored> stored : farm.stored()) {
-            boolean isLatest = farm.storedAs(stored.event().batch(), Instant.MAX)
+            boolean isLatest = farm.storedAs(stored.event().batch(), now)
                     .filter(stored::equals)
                     .isPresent();
-            StoredColostrum colostrum = of(stored, herd, farm);
-            if (isLatest && colostrum.leftLitres().signum() > 0) {
+            StoredColostrum colostrum =
+                    of(stored, fed.getOrDefault(stored.id(), List.of()), farm.protocolAt(stored.at()));
+            if (isLatest && !colostrum.isUsedUp()) {
                 stock.add(colostrum);
             }
         }
@@ -55,12 +68,37 @@ public record StoredColostrum(
         return List.copyOf(stock);
     }
 
-    private static StoredColostrum of(Timed<ColostrumStored> stored, Herd herd, Farm farm) {
-        Protocol protocol = farm.protocolAt(stored.at());
+    /** The feeds from each colostrum in stock, by the source that counts for each of them. */
+    private static Map<EventId, List<Feed>> fed(Herd herd, Farm farm) {
+        Map<EventId, List<Feed>> fed = new HashMap<>();
+        for (CalfRecord calf : herd.calves()) {
+            if (calf.has(ColostrumSourceNoted.class)) {
+                for (Feed feed : calf.feeds()) {
+                    source(feed, calf, farm)
+                            .ifPresent(stored -> fed.computeIfAbsent(stored.id(), id -> new ArrayList<>())
+                                    .add(feed));
+                }
+            }
+        }
+        return fed;
+    }
+
+    private static Optional<Timed<ColostrumStored>> source(Feed feed, CalfRecord calf, Farm farm) {
+        return FedColostrum.sourceOf(feed, calf)
+                .map(Timed::event)
+                .filter(source -> source.source() != Term.ColostrumSource.REPLACER)
+                .map(ColostrumSourceNoted::batch)
+                .flatMap(batch -> farm.storedAs(batch, feed.at()));
+    }
+
+    private static StoredColostrum of(Timed<ColostrumStored> stored, List<Feed> feeds, Protocol protocol) {
         Duration keeps = protocol.time(isFrozen(stored) ? Setting.FREEZER_DAYS : Setting.REFRIGERATOR_HOURS);
-        BigDecimal fed =
-                herd.calves().stream().map(calf -> fedOf(calf, stored, farm)).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new StoredColostrum(stored, stored.at().plus(keeps), fed, protocol);
+        return new StoredColostrum(
+                stored,
+                stored.at().plus(keeps),
+                feeds.stream().map(Feed::litres).reduce(BigDecimal.ZERO, BigDecimal::add),
+                feeds.stream().map(feed -> feed.volume().inLitres()).reduce(BigDecimal.ZERO, BigDecimal::add),
+                protocol);
     }
 
     public boolean isFrozen() {
@@ -82,35 +120,21 @@ public record StoredColostrum(
                 : new ColostrumQuality(new ColostrumQuality.Test.Brix(brix), true, protocol).grade();
     }
 
-    /** What should be left of it, in litres, exact; never below zero. */
-    public BigDecimal leftLitres() {
-        return stored.event().volume().inLitres().subtract(fedLitres).max(BigDecimal.ZERO);
+    public boolean isHeatTreated() {
+        return stored.event().treatment() == Term.ColostrumTreatment.HEAT_TREATED;
+    }
+
+    /** What should be left of it, in litres, exact; not judged when more was fed from it than was stored. */
+    public Judged<BigDecimal> leftLitres() {
+        BigDecimal left = stored.event().volume().inLitres().subtract(offeredLitres);
+        return left.signum() < 0 ? Judged.not(WhyNot.NOT_PLAUSIBLE) : Judged.of(left);
+    }
+
+    private boolean isUsedUp() {
+        return leftLitres().value().filter(left -> left.signum() == 0).isPresent();
     }
 
     private static boolean isFrozen(Timed<ColostrumStored> stored) {
         return stored.event().treatment() == Term.ColostrumTreatment.FROZEN;
-    }
-
-    /** The feeds of a calf whose last noted source before them is this colostrum. */
-    private static BigDecimal fedOf(CalfRecord calf, Timed<ColostrumStored> stored, Farm farm) {
-        List<Timed<ColostrumSourceNoted>> sources = calf.all(ColostrumSourceNoted.class);
-        if (sources.isEmpty()) {
-            return BigDecimal.ZERO;
-        }
-        return calf.feeds().stream()
-                .filter(feed -> isFrom(feed, sources, stored, farm))
-                .map(Feed::litres)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static boolean isFrom(
-            Feed feed, List<Timed<ColostrumSourceNoted>> sources, Timed<ColostrumStored> stored, Farm farm) {
-        return sources.stream()
-                .filter(source -> !source.at().isAfter(feed.at()))
-                .reduce((earlier, later) -> later)
-                .flatMap(source -> Optional.ofNullable(source.event().batch()))
-                .flatMap(batch -> farm.storedAs(batch, feed.at()))
-                .filter(stored::equals)
-                .isPresent();
     }
 }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import strawbed.care.StoredColostrum;
 import strawbed.event.Event.ColostrumStored;
-import strawbed.event.Term;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
 import strawbed.protocol.Protocol;
@@ -38,12 +37,7 @@ public final class StockPhrases {
     public String stands(StoredColostrum colostrum, Instant now) {
         ColostrumStored stored = colostrum.stored().event();
         List<String> parts = new ArrayList<>();
-        parts.add(messages.text(
-                STOCK_LEFT,
-                colostrum.fedLitres().signum() == 0
-                        ? figures.volume(stored.volume())
-                        : figures.volume(new Volume(
-                                colostrum.leftLitres().setScale(1, RoundingMode.HALF_UP), VolumeUnit.LITRE))));
+        parts.add(left(colostrum));
         if (stored.treatment() != null) {
             parts.add(messages.word(stored.treatment()));
         }
@@ -70,6 +64,20 @@ public final class StockPhrases {
         return String.join("; ", parts);
     }
 
+    private String left(StoredColostrum colostrum) {
+        if (colostrum.offeredLitres().signum() == 0) {
+            return messages.text(
+                    STOCK_LEFT, figures.volume(colostrum.stored().event().volume()));
+        }
+        return colostrum
+                .leftLitres()
+                .value()
+                .map(left -> messages.text(
+                        STOCK_LEFT,
+                        figures.volume(new Volume(left.setScale(1, RoundingMode.HALF_UP), VolumeUnit.LITRE))))
+                .orElseGet(() -> messages.text(STOCK_LEFT_UNKNOWN));
+    }
+
     /** The limits that hold for it, with their sources. */
     public List<String> why(StoredColostrum colostrum) {
         List<String> why = new ArrayList<>();
@@ -79,7 +87,7 @@ public final class StockPhrases {
         } else {
             why.add(rule(STOCK_REFRIGERATOR_RULE, colostrum, Setting.REFRIGERATOR_HOURS, Setting.ROOM_MINUTES));
         }
-        if (colostrum.stored().event().treatment() == Term.ColostrumTreatment.HEAT_TREATED) {
+        if (colostrum.isHeatTreated()) {
             why.add(rule(
                     STOCK_HEAT_RULE,
                     colostrum,

@@ -14,6 +14,7 @@ import strawbed.calf.Told;
 import strawbed.measure.Temperature;
 import strawbed.measure.TemperatureUnit;
 import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /** The worked examples of the published figures and of common practice, each with its source beside it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -70,6 +71,7 @@ class CareExamplesTest {
                         .toPlainString();
             case "critical" ->
                 CriticalTemperature.fahrenheitAt(Told.duration(rest.get(0))).toPlainString();
+            case "usual" -> Protocol.usual().value(Setting.valueOf(rest.get(0)));
             case "odd" -> odd(rest);
             case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);

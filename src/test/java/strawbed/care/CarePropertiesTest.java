@@ -55,7 +55,7 @@ class CarePropertiesTest {
                         .as(about)
                         .doesNotHaveDuplicates()
                         .isSorted();
-                assertDoseIsSound(FirstDose.of(calf, Farm.of(herd).protocolFor(calf)), Farm.of(herd), about);
+                assertDoseIsSound(FirstDose.of(calf, Farm.of(herd).protocolFor(calf), now), Farm.of(herd), about);
             }
         }
         all.forEach(recorded -> {
@@ -78,6 +78,13 @@ class CarePropertiesTest {
         AntibodyMass.of(dose, farm)
                 .value()
                 .ifPresent(mass -> assertThat(mass.grams()).as(about).isBetween(mass.least(), mass.most()));
+        assertThat(FedColostrum.of(dose.calf(), dose.feeds(), dose.end(), dose.protocol(), farm))
+                .as(about)
+                .extracting(FedColostrum::feed)
+                .containsExactlyElementsOf(dose.feeds());
+        Absorption.observed(dose, farm)
+                .value()
+                .ifPresent(range -> assertThat(range.least()).as(about).isLessThanOrEqualTo(range.most()));
         Absorption.expectedSerum(dose, farm)
                 .value()
                 .ifPresent(range -> assertThat(range.least()).as(about).isLessThanOrEqualTo(range.most()));

@@ -156,7 +156,7 @@ final class OutcomeStory {
         return switch (question.get(0)) {
             case "first-feed" ->
                 text(
-                        FirstDose.of(told.record(), farm().protocolFor(told.record()))
+                        FirstDose.of(told.record(), farm().protocolFor(told.record()), latestNow())
                                 .ageAtFirstFeed(),
                         OutcomeStory::text);
             case "age" ->

@@ -38,6 +38,9 @@ import strawbed.protocol.Protocol;
 final class Story {
     private static final Set<String> OF_THE_BARN = Set.of("barn", "stored", "protocol");
 
+    /** When no question names a time, all that was told is past. */
+    private static final Instant LATER = Instant.parse("2030-01-01T00:00:00Z");
+
     private final Told told = new Told();
 
     static String answer(String line) {
@@ -69,7 +72,9 @@ final class Story {
                         words.size() > 2 ? decimal(words.get(2)) : null);
             case "temperature" -> new Event.TemperatureTaken(temperature(words.subList(1, 3)));
             case "weighed" ->
-                new Event.CalfWeighed(new Mass(decimal(words.get(1)), enumOf(MassUnit.class, words.get(2))), null);
+                new Event.CalfWeighed(
+                        new Mass(decimal(words.get(1)), enumOf(MassUnit.class, words.get(2))),
+                        words.size() > 3 ? enumOf(Term.WeighingMethod.class, words.get(3)) : null);
             case "fed" ->
                 new Event.ColostrumFed(
                         new Volume(decimal(words.get(1)), enumOf(VolumeUnit.class, words.get(2))),
@@ -77,13 +82,9 @@ final class Story {
                         words.size() > 4 ? temperature(words.subList(4, 6)) : null);
             case "left" ->
                 new Event.ColostrumLeft(new Volume(decimal(words.get(1)), enumOf(VolumeUnit.class, words.get(2))));
-            case "breed" -> new Event.BreedNoted(words.get(1));
-            case "source" ->
-                new Event.ColostrumSourceNoted(
-                        enumOf(Term.ColostrumSource.class, words.get(1)),
-                        null,
-                        words.size() > 2 ? words.get(2) : null,
-                        null);
+            case "breed" -> new Event.BreedNoted(words.get(1).replace('_', ' '));
+            case "source" -> source(words);
+            case "treated" -> treated(enumOf(Term.ColostrumTreatment.class, words.get(1)));
             case "stored" ->
                 new Event.ColostrumStored(
                         words.get(1),
@@ -102,7 +103,10 @@ final class Story {
                 new Event.ColostrumTestedByHydrometer(
                         decimal(words.get(1)), words.size() > 2 ? temperature(words.subList(2, 4)) : null);
             case "serum" ->
-                new Event.SerumTested(enumOf(Term.SerumMeasure.class, words.get(1)), decimal(words.get(2)), null);
+                new Event.SerumTested(
+                        enumOf(Term.SerumMeasure.class, words.get(1)),
+                        decimal(words.get(2)),
+                        words.size() > 3 ? Told.time(words.get(3)) : null);
             case "heart" -> new Event.HeartRateCounted(Integer.parseInt(words.get(1)));
             case "breaths" -> new Event.BreathingRateCounted(Integer.parseInt(words.get(1)));
             case "barn" ->
@@ -110,6 +114,21 @@ final class Story {
                         temperature(words.subList(1, 3)), words.size() > 3 ? decimal(words.get(3)) : null);
             default -> throw new IllegalArgumentException("no such fact: " + words);
         };
+    }
+
+    /** The number behind it is the cow's, else the batch's. */
+    private static Event source(List<String> words) {
+        Term.ColostrumSource source = enumOf(Term.ColostrumSource.class, words.get(1));
+        String number = words.size() > 2 ? words.get(2) : null;
+        return source == Term.ColostrumSource.COW
+                ? new Event.ColostrumSourceNoted(source, number, null, null)
+                : new Event.ColostrumSourceNoted(source, null, number, null);
+    }
+
+    /** The null checker cannot see in the compiled record that its source may be missing. */
+    @SuppressWarnings("NullAway")
+    private static Event treated(Term.ColostrumTreatment treatment) {
+        return new Event.ColostrumSourceNoted(null, null, null, treatment);
     }
 
     static List<String> words(String text) {
@@ -158,7 +177,7 @@ final class Story {
             case "target" -> answer(dose().targetLitres(), Story::plain);
             case "share" -> answer(dose().shareOfBirthWeight(), BigDecimal::toPlainString);
             case "litres" -> answer(dose().litres(), Story::plain);
-            case "size" -> answer(dose().litres(), litres -> DoseSize.of(litres).name());
+            case "size" -> answer(dose().size(), DoseSize::name);
             case "meets-target" -> answer(dose().meetsTarget(), String::valueOf);
             case "suckled" -> String.valueOf(dose().suckled());
             case "dose-assumes" -> names(dose().assumptions());
@@ -166,17 +185,37 @@ final class Story {
             case "antibody" -> answer(quality().then(ColostrumQuality::antibody), Story::antibody);
             case "mass" -> answer(mass(), mass -> rounded(mass.grams()));
             case "mass-range" -> answer(mass(), mass -> rounded(mass.least()) + " " + rounded(mass.most()));
-            case "mass-grade" -> answer(mass(), mass -> mass.grade(protocol()).name());
+            case "mass-grade" -> answer(mass().then(mass -> mass.grade(protocol())), AntibodyMass.MassGrade::name);
+            case "mass-sure" -> answer(mass(), mass -> String.valueOf(mass.isGradeSure(protocol())));
+            case "mass-at-least" -> answer(mass(), mass -> String.valueOf(mass.isAtLeast()));
             case "mass-assumes" -> answer(mass(), mass -> names(mass.assumptions()));
             case "expected" -> answer(Absorption.expectedSerum(dose(), farm()), Story::range);
             case "expected-assumes" ->
                 answer(Absorption.expectedSerum(dose(), farm()), range -> names(range.assumptions()));
             case "mass-for" -> answer(Absorption.massFor(decimal(question.get(1)), dose()), Story::range);
-            case "efficiency" -> answer(Absorption.observed(dose(), farm()), Story::rounded);
+            case "efficiency" -> answer(Absorption.observed(dose(), farm()), Story::range);
+            case "efficiency-assumes" ->
+                answer(Absorption.observed(dose(), farm()), range -> names(range.assumptions()));
+            case "timing-at" ->
+                answer(
+                        FirstDose.of(record(), protocol(), Told.time(question.get(1)))
+                                .timing(),
+                        ColostrumTiming::name);
+            case "shown-weight" ->
+                answer(
+                        BirthWeight.of(record()),
+                        weight -> weight.shownKilograms().toPlainString());
             case "stock" -> stock(Told.time(question.get(1)));
-            case "stock-left" -> joined(StoredColostrum.of(told.herd()).stream().map(each -> plain(each.leftLitres())));
+            case "stock-left" ->
+                joined(StoredColostrum.of(told.herd(), LATER).stream()
+                        .map(each -> answer(each.leftLitres(), Story::plain)));
+            case "stock-fed" ->
+                joined(StoredColostrum.of(told.herd(), LATER).stream().map(each -> plain(each.fedLitres())));
+            case "stock-heat-treated" ->
+                joined(StoredColostrum.of(told.herd(), LATER).stream()
+                        .map(each -> String.valueOf(each.isHeatTreated())));
             case "stock-grade" ->
-                joined(StoredColostrum.of(told.herd()).stream()
+                joined(StoredColostrum.of(told.herd(), LATER).stream()
                         .map(each -> answer(each.grade(), ColostrumClass::name)));
             case "age-basis" -> AgeStart.of(record()).orElseThrow().basis().name();
             default -> throw new IllegalArgumentException("no such question: " + question);
@@ -208,7 +247,7 @@ final class Story {
     }
 
     private FirstDose dose() {
-        return FirstDose.of(record(), protocol());
+        return FirstDose.of(record(), protocol(), LATER);
     }
 
     private Judged<ColostrumQuality> quality() {
@@ -220,7 +259,7 @@ final class Story {
     }
 
     private String stock(Instant now) {
-        return joined(StoredColostrum.of(told.herd()).stream()
+        return joined(StoredColostrum.of(told.herd(), now).stream()
                 .map(each -> each.stored().event().batch() + " " + each.stateAt(now)));
     }
 
@@ -237,7 +276,9 @@ final class Story {
     }
 
     private static String range(Absorption.Range range) {
-        return rounded(range.least()) + " " + rounded(range.most());
+        String least = rounded(range.least());
+        String most = rounded(range.most());
+        return least.equals(most) ? least : least + " " + most;
     }
 
     private static String names(Set<Assumption> assumptions) {
