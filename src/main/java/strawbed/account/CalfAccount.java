@@ -14,6 +14,7 @@ import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
 import strawbed.care.FirstDose;
+import strawbed.care.Weather;
 import strawbed.text.CautionPhrases;
 import strawbed.text.DuePhrases;
 import strawbed.text.EventPhrases;
@@ -56,6 +57,7 @@ public final class CalfAccount {
         add(parts, ACCOUNT_WHO, who());
         add(parts, ACCOUNT_CAUTIONS, cautions());
         add(parts, ACCOUNT_ENOUGH, enough());
+        add(parts, ACCOUNT_CAME, came());
         add(parts, ACCOUNT_HAPPENED, history());
         add(parts, ACCOUNT_DUE, due());
         return List.copyOf(parts);
@@ -109,7 +111,15 @@ public final class CalfAccount {
 
     private List<Line> enough() {
         FirstDose dose = FirstDose.of(calf, farm.protocolFor(calf), now);
-        return new Enough(dose, farm, messages, figures, new SettingPhrases(messages, zone)).lines();
+        List<Line> lines =
+                new ArrayList<>(new Enough(dose, farm, messages, figures, new SettingPhrases(messages, zone)).lines());
+        lines.add(new Immunity(calf, farm, messages, figures).line());
+        return lines;
+    }
+
+    private List<Line> came() {
+        return new Birth(calf, herd, farm, messages, figures, new SettingPhrases(messages, zone))
+                .lines(Weather.of(calf, farm, now));
     }
 
     private List<Line> due() {

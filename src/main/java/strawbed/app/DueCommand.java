@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.io.PrintWriter;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,15 +15,19 @@ import picocli.CommandLine.ParentCommand;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Timed;
+import strawbed.care.BirthPeriod;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
+import strawbed.care.HerdFigures;
+import strawbed.care.HerdImmunity;
 import strawbed.care.Settled;
 import strawbed.care.StoredColostrum;
 import strawbed.protocol.Units;
 import strawbed.text.CalfNames;
 import strawbed.text.DuePhrases;
 import strawbed.text.Figures;
+import strawbed.text.HerdPhrases;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
 import strawbed.text.StockPhrases;
@@ -33,6 +38,8 @@ import strawbed.text.StockPhrases;
         description = "Lists what is due, most urgent for the calf first.",
         mixinStandardHelpOptions = true)
 final class DueCommand implements Callable<Integer> {
+    private static final Duration HERD_PERIOD = Duration.ofDays(30);
+
     @ParentCommand
     @Nullable
     Main main;
@@ -63,6 +70,7 @@ final class DueCommand implements Callable<Integer> {
         } else {
             print(items, herd, phrases, now, settings, program.out());
             printStock(herd, now, settings, program.out());
+            printHerd(herd, now, settings, program.out());
         }
         return 0;
     }
@@ -101,6 +109,25 @@ final class DueCommand implements Callable<Integer> {
             if (why) {
                 phrases.why(colostrum).forEach(sentence -> out.println("      " + sentence));
             }
+        }
+    }
+
+    private void printHerd(Herd herd, Instant now, Settings settings, PrintWriter out) {
+        Messages messages = new Messages(Locale.US);
+        Farm farm = Farm.of(herd);
+        BirthPeriod period = new BirthPeriod(now.minus(HERD_PERIOD), now.plusNanos(1));
+        HerdFigures figures = HerdFigures.of(herd, farm, period, now);
+        out.println();
+        if (figures.born() == 0) {
+            out.println(messages.text(MessageKey.HERD_NONE_BORN));
+            return;
+        }
+        out.println(messages.text(MessageKey.HERD_TITLE));
+        new HerdPhrases(messages, settings.zone())
+                .lines(figures, HerdImmunity.of(herd, farm, period))
+                .forEach((label, text) -> out.println(String.format(Locale.ROOT, "  %-22s %s", label, text)));
+        if (why) {
+            out.println("      " + messages.text(MessageKey.HERD_WHY));
         }
     }
 

@@ -79,7 +79,7 @@ final class FirstDay {
         Settled dried = Settled.doneBy(calf.first(CalfDried.class));
         Instant dueAt = notLicked.map(Timed::at).orElseGet(() -> items.at(DRY_MINUTES));
         items.add(DueKind.DRY, by(dueAt), cold ? dried : dried.orNeedless(Settled.Why.LICKED, licked));
-        weather.ifPresent(this::shelter);
+        weather.filter(Weather::asksForShelter).ifPresent(this::shelter);
     }
 
     /** Shelter given since the birth holds as long as the weather does. */

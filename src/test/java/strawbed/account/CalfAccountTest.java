@@ -45,7 +45,8 @@ class CalfAccountTest {
         assertThat(text(told, "Was it enough", "Colostrum")).isEqualTo("22 percent Brix: good for a first feed");
         assertThat(text(told, "Was it enough", "Antibody in it")).isEqualTo("about 63 g/L (29 to 97), an estimate");
         assertThat(text(told, "Was it enough", "Antibody fed"))
-                .isEqualTo("about 190 g (88 to 292), an estimate: at the line, below what is advised");
+                .isEqualTo(
+                        "about 190 g (88 to 292), an estimate: at the line, below what is advised, as far as the estimate goes");
         assertThat(line(told, "Was it enough", "Antibody fed").reasons())
                 .containsExactly(
                         "Low below 150 g, advised from 200 g. Source: Chigerwe 2008, Am J Vet Res 69:1158.",

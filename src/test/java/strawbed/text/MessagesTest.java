@@ -16,19 +16,25 @@ import org.junit.jupiter.api.Test;
 import strawbed.care.AgeStart;
 import strawbed.care.AntibodyMass;
 import strawbed.care.Assumption;
+import strawbed.care.BirthOutcome;
 import strawbed.care.Caution;
 import strawbed.care.ColostrumClass;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.DoseSize;
 import strawbed.care.DueKind;
 import strawbed.care.DueState;
+import strawbed.care.EaseClass;
 import strawbed.care.FeedWarmth;
+import strawbed.care.ImmunityCategory;
+import strawbed.care.PassiveImmunity;
 import strawbed.care.Settled;
 import strawbed.care.StoredColostrum;
+import strawbed.care.Weather;
 import strawbed.care.WhyNot;
 import strawbed.dialog.Target;
 import strawbed.event.Provenance;
 import strawbed.event.Term;
+import strawbed.protocol.CountedSign;
 import strawbed.statement.Doubt;
 
 /** Every key has its text and every text its key. */
@@ -78,10 +84,10 @@ class MessagesTest {
     void no_text_loses_a_part_to_a_stray_quote() {
         ResourceBundle bundle = ResourceBundle.getBundle(Messages.BUNDLE, Locale.ROOT);
         assertThat(IN_BUNDLE).allSatisfy(key -> {
-            String filled = MESSAGES.at(key, "<0>", "<1>", "<2>", "<3>");
+            String filled = MESSAGES.at(key, "<0>", "<1>", "<2>", "<3>", "<4>");
             String text = bundle.getString(key);
             assertThat(filled).doesNotContain("{");
-            for (int part = 0; part < 4; part++) {
+            for (int part = 0; part < 5; part++) {
                 assertThat(filled.contains("<" + part + ">")).isEqualTo(text.contains("{" + part + "}"));
             }
         });
@@ -109,6 +115,12 @@ class MessagesTest {
                 AgeStart.Basis.class,
                 Settled.Why.class,
                 WhyNot.class,
+                ImmunityCategory.class,
+                PassiveImmunity.Note.class,
+                BirthOutcome.Kind.class,
+                EaseClass.class,
+                Weather.Load.class,
+                CountedSign.class,
                 Assumption.class,
                 ColostrumClass.class,
                 DoseSize.class,
