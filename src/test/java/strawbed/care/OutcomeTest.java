@@ -73,6 +73,13 @@ class OutcomeTest {
     }
 
     @Test
+    void a_withdrawn_word_on_the_birth_tells_nothing() {
+        Told told = born("06:00").a("06:05", Told.score(4)).a("06:06", Told.score(1));
+        told.withdraw(told.last());
+        assertThat(EaseClass.of(told.record()).value()).contains(EaseClass.DIFFICULT);
+    }
+
+    @Test
     void a_period_holds_its_beginning_and_not_its_end() {
         Told told = new Told();
         List.of("00:00", "23:59:59", "24:00")
