@@ -13,12 +13,16 @@ import strawbed.care.Absorption;
 import strawbed.care.AgeStart;
 import strawbed.care.Antibody;
 import strawbed.care.AntibodyMass;
+import strawbed.care.BirthWeight;
 import strawbed.care.ColostrumQuality;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.Farm;
 import strawbed.care.FeedWarmth;
 import strawbed.care.FirstDose;
 import strawbed.care.Judged;
+import strawbed.event.Event.CalfWeighed;
+import strawbed.measure.Mass;
+import strawbed.measure.MassUnit;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
 import strawbed.protocol.Protocol;
@@ -35,11 +39,16 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
     List<Line> lines() {
         List<Line> lines = new ArrayList<>();
         lines.add(timing());
+        weight().ifPresent(lines::add);
+        Judged<ColostrumQuality> quality = ColostrumQuality.of(dose, farm);
+        lines.add(quality(quality));
+        if (dose.feeds().isEmpty()) {
+            // Without a feed all the rest is not judged for the same reason as the first line.
+            return lines;
+        }
         lines.add(size());
         lines.add(ruleOfThumb());
         warmth().ifPresent(lines::add);
-        Judged<ColostrumQuality> quality = ColostrumQuality.of(dose, farm);
-        lines.add(quality(quality));
         lines.add(judgements()
                 .line(
                         ACCOUNT_ANTIBODY,
@@ -79,6 +88,19 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
                                 figures.shortly(age),
                                 messages.word(ColostrumTiming.of(age, protocol()))),
                         reasons);
+    }
+
+    private Optional<Line> weight() {
+        return BirthWeight.of(dose.calf()).value().map(weight -> {
+            String kilograms = figures.mass(new Mass(weight.shownKilograms(), MassUnit.KILOGRAM));
+            CalfWeighed measured = weight.measured();
+            return new Line(
+                    messages.text(ACCOUNT_WEIGHT),
+                    measured == null
+                            ? messages.text(ACCOUNT_WEIGHT_ASSUMED, kilograms)
+                            : figures.mass(measured.weight()),
+                    judgements().assumed(weight.assumptions()));
+        });
     }
 
     private Line size() {

@@ -123,11 +123,12 @@ final class DueCommand implements Callable<Integer> {
             return;
         }
         out.println(messages.text(MessageKey.HERD_TITLE));
-        new HerdPhrases(messages, settings.zone())
-                .lines(figures, HerdImmunity.of(herd, farm, period))
-                .forEach((label, text) -> out.println(String.format(Locale.ROOT, "  %-22s %s", label, text)));
+        HerdPhrases phrases = new HerdPhrases(messages, settings.zone());
+        HerdImmunity immunity = HerdImmunity.of(herd, farm, period);
+        phrases.lines(figures, immunity)
+                .forEach((label, text) -> out.println(String.format(Locale.ROOT, "  %-26s %s", label, text)));
         if (why) {
-            out.println("      " + messages.text(MessageKey.HERD_WHY));
+            phrases.why(immunity).forEach(sentence -> out.println("      " + sentence));
         }
     }
 

@@ -45,7 +45,7 @@ public record AgeStart(Instant at, Instant earliest, Basis basis) {
      * Whether ages from here are only the least that the calf can be: it was found, or its record opened, some time
      * after a birth that nobody timed.
      */
-    public boolean isLeast() {
+    boolean isLeast() {
         return basis == Basis.FOUND || basis == Basis.OPENED;
     }
 

@@ -24,6 +24,7 @@ import strawbed.event.EventId;
 import strawbed.event.Term;
 import strawbed.event.Term.Breathing;
 import strawbed.protocol.Protocol;
+import strawbed.protocol.Setting;
 
 /** A warning that holds for a calf or for those who handle it, gravest first. It never keeps anything from being recorded. */
 public enum Caution {
@@ -120,7 +121,7 @@ public enum Caution {
         if (event instanceof ColostrumFed fed && fed.method() == Term.FeedingMethod.TUBE) {
             cautions.add(TUBE_FEEDING);
         }
-        if (event instanceof NavelDipped dipped && isStrongIodine(dipped)) {
+        if (event instanceof NavelDipped dipped && isStrongIodine(dipped, protocol)) {
             cautions.add(STRONG_IODINE);
         }
         if (event instanceof CalfBorn || event instanceof CalfFound) {
@@ -184,11 +185,16 @@ public enum Caution {
         return score == null ? noted.ease() != Term.CalvingEase.UNASSISTED : score > 1;
     }
 
-    /** A dip of 7 % whose agent was not said counts as iodine, to be on the safe side. */
-    private static boolean isStrongIodine(NavelDipped dipped) {
+    /**
+     * Iodine of no told strength is the farm's own, strong where the farm says that it has none. A dip of 7 % whose agent
+     * was not said counts as iodine, to be on the safe side.
+     */
+    private static boolean isStrongIodine(NavelDipped dipped, Protocol protocol) {
         BigDecimal percent = dipped.percent();
-        return percent == null
-                ? dipped.agent() == Term.NavelAgent.IODINE
-                : dipped.agent() != Term.NavelAgent.CHLORHEXIDINE && percent.compareTo(STRONG_FROM) >= 0;
+        if (percent == null) {
+            BigDecimal own = protocol.number(Setting.IODINE_PERCENT);
+            return dipped.agent() == Term.NavelAgent.IODINE && (own.signum() == 0 || own.compareTo(STRONG_FROM) >= 0);
+        }
+        return dipped.agent() != Term.NavelAgent.CHLORHEXIDINE && percent.compareTo(STRONG_FROM) >= 0;
     }
 }

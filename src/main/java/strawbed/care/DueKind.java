@@ -25,7 +25,7 @@ public enum DueKind {
     DRY(DRY_MINUTES),
     /** Cold or hot weather asks for shelter. */
     SHELTER(HEAT_INDEX_AT_RISK),
-    NAVEL_DIP(FIRST_DIP_MINUTES),
+    NAVEL_DIP(FIRST_DIP_MINUTES, IODINE_PERCENT, CHLORHEXIDINE_PERCENT),
     STAND(STANDING_MINUTES),
     SECOND_COLOSTRUM(SECOND_FEED_FROM_HOURS, SECOND_FEED_UNTIL_HOURS),
     /** The navel is dipped again around a feed. */

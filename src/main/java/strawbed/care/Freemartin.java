@@ -26,9 +26,6 @@ public enum Freemartin {
     /** One of the others is not recorded, or its sex is not: dead before anybody looked, or not said. */
     UNKNOWN;
 
-    /** Of ten heifers born twin to a bull, more than this are infertile. Sources: as above. */
-    public static final int INFERTILE_OF_TEN = 9;
-
     /** Twin pairs of a bull and a heifer, and of two heifers, in percent. Source: Silva del Rio 2007, J Dairy Sci 90:1255. */
     private static final BigDecimal MIXED_PAIRS = new BigDecimal("43.6");
 
@@ -61,7 +58,7 @@ public enum Freemartin {
     }
 
     /** How likely the twin of unknown sex of a heifer is a bull, in percent, to one decimal, half up. */
-    public static BigDecimal chanceOfBullTwinInPercent() {
+    static BigDecimal chanceOfBullTwinInPercent() {
         return percent(bullTwin());
     }
 

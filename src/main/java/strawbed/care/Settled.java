@@ -34,8 +34,6 @@ public sealed interface Settled {
         BREATHES_WELL,
         /** It is warm enough again. */
         WARMER,
-        /** The barn's air no longer asks for it. */
-        AIR_IS_FINE,
         /** The calf is dead. */
         DEAD
     }

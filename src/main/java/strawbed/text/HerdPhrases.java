@@ -5,8 +5,10 @@ import static strawbed.text.MessageKey.*;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import strawbed.care.Figure;
@@ -19,6 +21,8 @@ import strawbed.protocol.Units;
 
 /** The herd's figures in words, each with its counts. Immutable, safe for any thread. */
 public final class HerdPhrases {
+    private static final BigDecimal ONE_IN_TEN = new BigDecimal("0.1");
+
     private final Messages messages;
     private final Figures figures;
 
@@ -42,6 +46,20 @@ public final class HerdPhrases {
         lines.put(messages.text(HERD_GOOD_BRIX), figure(herd.goodBrix()));
         lines.put(messages.text(HERD_IMMUNITY), immunity(immunity));
         return lines;
+    }
+
+    /** What the shares are and where the goal comes from; where no calf is poor, how little that may mean. */
+    public List<String> why(HerdImmunity immunity) {
+        List<String> why = new ArrayList<>();
+        why.add(messages.text(HERD_WHY));
+        if (immunity.counted() > 0 && immunity.count(ImmunityCategory.POOR) == 0) {
+            BigDecimal chance = HerdImmunity.chanceOfSeeingAtMost(0, ONE_IN_TEN, immunity.counted());
+            why.add(messages.text(
+                    HERD_CHANCE,
+                    figures.number(immunity.counted()),
+                    figures.percent(chance.movePointRight(2).setScale(0, RoundingMode.HALF_UP))));
+        }
+        return why;
     }
 
     private String figure(Figure figure) {

@@ -1,6 +1,7 @@
 package strawbed.text;
 
 import static strawbed.text.MessageKey.AND_LAST;
+import static strawbed.text.MessageKey.SETTING_NONE;
 
 import java.math.BigDecimal;
 import java.time.ZoneId;
@@ -44,6 +45,9 @@ public final class SettingPhrases {
         }
         if (name.endsWith("_FAHRENHEIT")) {
             return figures.temperature(new Temperature(number, TemperatureUnit.FAHRENHEIT));
+        }
+        if (number.signum() == 0 && (setting == Setting.IODINE_PERCENT || setting == Setting.CHLORHEXIDINE_PERCENT)) {
+            return wording.text(SETTING_NONE);
         }
         return name.endsWith("_PERCENT") ? figures.percent(number) : figures.number(number);
     }

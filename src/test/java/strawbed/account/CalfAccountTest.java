@@ -17,6 +17,8 @@ import strawbed.event.Term;
 import strawbed.event.When;
 import strawbed.measure.Mass;
 import strawbed.measure.MassUnit;
+import strawbed.measure.Temperature;
+import strawbed.measure.TemperatureUnit;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
 import strawbed.text.Messages;
@@ -31,7 +33,7 @@ class CalfAccountTest {
         Told told = new Told().open("A", "02:00", "12", null);
         assertThat(text(told, "Who it is", "Sex")).isEqualTo("not recorded");
         assertThat(text(told, "Who it is", "Breed")).isEqualTo("not recorded");
-        assertThat(text(told, "Was it enough", "First dose")).isEqualTo("not judged: nothing was fed");
+        assertThat(text(told, "Was it enough", "First feed")).isEqualTo("not judged: nothing was fed");
         assertThat(text(told, "Was it enough", "Colostrum")).isEqualTo("not judged: the colostrum was not tested");
     }
 
@@ -130,6 +132,48 @@ class CalfAccountTest {
         assertThat(part(told, "What is due").lines())
                 .extracting(Line::text)
                 .allMatch(text -> text.startsWith("not needed") || text.startsWith("done"));
+    }
+
+    @Test
+    void immunity_tells_its_measure_its_lines_and_its_limits() {
+        Told told = born().a("02:05", new Event.BreedNoted("jersey"))
+                .a("32:00", new Event.SerumTested(Term.SerumMeasure.PROTEIN, new BigDecimal("5.75"), null));
+        assertThat(text(told, "Was it enough", "Birth weight")).isEqualTo("26 kilograms, assumed");
+        Line line = line(told, "Was it enough", "Passive immunity");
+        assertThat(line.text()).isEqualTo("fair: serum protein 5.75 g/dL, at 30 h of age");
+        assertThat(line.reasons())
+                .containsExactly(
+                        "excellent from 6.2, good from 5.8, fair from 5.1; else poor. Source: Lombard 2020, doi"
+                                + " 10.3168/jds.2019-17955.",
+                        "Protein and Brix screen, they do not diagnose (Deelen 2014; Elsohaby 2015).",
+                        "The lines are those of Holsteins and do not fit Jerseys (Villarroel 2013).");
+    }
+
+    @Test
+    void birth_and_signs_are_counted_and_not_scored() {
+        Told told = born().a("02:01", Told.score(4), new Event.BreathingNoted(Term.Breathing.WELL))
+                .a("02:50", new Event.MilestoneReached(Term.Milestone.STANDING))
+                .a("02:55", new Event.SignNoted(Term.Sign.MECONIUM, null, null));
+        assertThat(text(told, "How it came", "Outcome")).isEqualTo("born alive");
+        assertThat(text(told, "How it came", "Calving ease")).isEqualTo("difficult");
+        assertThat(line(told, "How it came", "Signs"))
+                .satisfies(line -> assertThat(line.text()).isEqualTo("2 of 3 signs normal"))
+                .satisfies(line -> assertThat(line.reasons())
+                        .contains("Normal: breathing, standing.", "Not normal: no yellow stain."));
+    }
+
+    @Test
+    void the_barns_air_is_told_with_its_index_and_lines() {
+        Told told = born();
+        told.tell(
+                null,
+                Told.time("05:00"),
+                new Event.BarnClimateNoted(
+                        new Temperature(new BigDecimal(27), TemperatureUnit.CELSIUS), new BigDecimal(80)));
+        assertThat(line(told, "How it came", "Barn air"))
+                .satisfies(line -> assertThat(line.text())
+                        .isEqualTo("27 °C, heat index 78.1, hot enough to put its welfare at risk"))
+                .satisfies(line -> assertThat(line.reasons()).anyMatch(reason -> reason.contains("Kovacs 2020")));
     }
 
     private static Told born() {

@@ -134,7 +134,6 @@ final class OutcomeStory {
             case "wilson" -> wilson(Integer.parseInt(question.get(1)), Integer.parseInt(question.get(2)));
             case "at-most" -> chance(question);
             case "bull-twin" -> Freemartin.chanceOfBullTwinInPercent().toPlainString();
-            case "infertile-of-ten" -> String.valueOf(Freemartin.INFERTILE_OF_TEN);
             case "immunity" -> text(PassiveImmunity.of(told.record(), farm()), OutcomeStory::immunity);
             case "outcome" -> text(BirthOutcome.of(told.record(), farm()), OutcomeStory::outcome);
             case "ease" -> text(EaseClass.of(told.record()), ease -> ease + (ease.isAssisted() ? " assisted" : ""));

@@ -1,0 +1,171 @@
+package strawbed.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import strawbed.event.CalfId;
+import strawbed.event.Event;
+import strawbed.event.NewEvent;
+import strawbed.event.Provenance;
+import strawbed.event.Term;
+import strawbed.event.TimeOrderedIds;
+import strawbed.event.When;
+import strawbed.journal.EventJournal;
+import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.measure.Volume;
+import strawbed.measure.VolumeUnit;
+
+/** The commands that tell what follows from the record. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class CareCommandsIT {
+    private static final Instant BIRTH = Instant.parse("2026-03-03T08:00:00Z");
+    private static final CalfId CALF = new CalfId(new UUID(0x7000L, 1));
+
+    @TempDir
+    Path folder;
+
+    /** A calf born at 02:00 on the farm's clock, fed at 03:30 from a batch that was stored at midnight. */
+    private void record() {
+        Clock clock = Clock.fixed(BIRTH.plusSeconds(6000), ZoneId.of("UTC"));
+        try (EventJournal journal = SqliteEventJournal.open(
+                folder, clock, ZoneId.of("America/Chicago"), new TimeOrderedIds(clock, new SecureRandom()))) {
+            journal.append(List.of(
+                    of(null, 0, new Event.ColostrumStored("9", quarts("6"), new BigDecimal("24.5"), null)),
+                    of(CALF, 7200, opened()),
+                    of(CALF, 7200, new Event.CalfBorn(new When.At(BIRTH))),
+                    of(CALF, 7260, new Event.BreathingNoted(Term.Breathing.WELL)),
+                    of(CALF, 12600, fromBatch()),
+                    of(CALF, 12600, new Event.ColostrumFed(quarts("3"), Term.FeedingMethod.BOTTLE, null))));
+        }
+    }
+
+    private static NewEvent of(@Nullable CalfId calf, long secondsFromMidnight, Event event) {
+        return new NewEvent(
+                calf,
+                event,
+                BIRTH.minusSeconds(7200).plusSeconds(secondsFromMidnight),
+                Provenance.of(Provenance.Source.COMMAND));
+    }
+
+    private static Event opened() {
+        return new Event.CalfOpened("12", null);
+    }
+
+    private static Event fromBatch() {
+        return new Event.ColostrumSourceNoted(Term.ColostrumSource.BATCH, null, "9", null);
+    }
+
+    private static Volume quarts(String count) {
+        return new Volume(new BigDecimal(count), VolumeUnit.QUART);
+    }
+
+    private CommandRun run(String... args) {
+        String[] all = new String[args.length + 2];
+        System.arraycopy(args, 0, all, 0, args.length);
+        all[args.length] = "--data";
+        all[args.length + 1] = folder.toString();
+        return CommandRun.of(all);
+    }
+
+    @Test
+    void due_lists_what_is_urgent_the_stock_and_the_herd() {
+        record();
+        CommandRun due = run("due", "--at", "2026-03-03T04:00");
+        assertThat(due.code()).as(due.err()).isZero();
+        assertThat(due.out().lines())
+                .startsWith("Due at Tue 3 Mar 04:00, most urgent for the calf first:")
+                .contains("  calf 12                see it on its breastbone     LATE by 1 h 45 min, since 02:15")
+                .contains(
+                        "  batch 9                2.8 liters left; 24.5 percent Brix: good for a first feed; keeps until"
+                                + " Thu 5 Mar 00:00")
+                .contains("  First fed within 4 h       1 of 1")
+                .contains("  Passive immunity           no calf tested");
+    }
+
+    @Test
+    void due_tells_why_when_asked() {
+        record();
+        CommandRun due = run("due", "--why", "--at", "2026-03-03T04:00");
+        assertThat(due.out())
+                .contains("Source: Colorado State University calving notes.")
+                .contains("Asked for by: 3 quarts fed by bottle, 03:30.")
+                .contains("In a refrigerator it keeps 2 days; at room temperature no longer than 30 min.");
+    }
+
+    @Test
+    void due_as_json_is_one_object_a_line() throws IOException {
+        record();
+        List<String> lines =
+                run("due", "--json", "--at", "2026-03-03T04:00").out().lines().toList();
+        Map<String, Object> first = JSON.std.mapFrom(lines.get(0));
+        assertThat(lines).hasSizeGreaterThan(8);
+        assertThat(first)
+                .containsEntry("calf", "12")
+                .containsEntry("what", "on breastbone")
+                .containsEntry("state", "late")
+                .containsEntry("due_at", "2026-03-03T08:15:00Z")
+                .containsEntry("counted_from", "born");
+        assertThat(String.valueOf(first.get("why"))).contains("Source:");
+    }
+
+    @Test
+    void what_was_saved_later_is_not_known_yet() {
+        record();
+        assertThat(run("due", "--at", "2026-03-03T03:00").out()).startsWith("Nothing is due at Tue 3 Mar 03:00.");
+    }
+
+    @Test
+    void calf_tells_what_is_known_judged_and_assumed() {
+        record();
+        CommandRun calf = run("calf", "12", "--at", "2026-03-03T04:00");
+        assertThat(calf.code()).as(calf.err()).isZero();
+        assertThat(calf.out())
+                .startsWith("Calf 12 at Tue 3 Mar 04:00")
+                .contains("First feed                   at 1 h 30 min of age: on target")
+                .contains("24.5 percent Brix: good for a first feed")
+                .contains("As tested when its batch was put in stock.")
+                .contains("No share of birth weight: it was not weighed")
+                .contains("What is due");
+    }
+
+    @Test
+    void calf_as_json_has_all_its_parts() throws IOException {
+        record();
+        Map<String, Object> calf = JSON.std.mapFrom(
+                run("calf", "12", "--json", "--at", "2026-03-03T04:00").out());
+        assertThat(calf).containsEntry("calf", "12").containsEntry("at", "2026-03-03T10:00:00Z");
+        assertThat((List<?>) calf.get("parts")).hasSize(6);
+    }
+
+    @Test
+    void a_calf_that_is_not_there_and_a_time_that_is_none_are_told() {
+        record();
+        assertThat(run("calf", "99").code()).isEqualTo(2);
+        assertThat(run("calf", "99").err()).contains("There is no calf 99 in the record.");
+        assertThat(run("due", "--at", "half past three").code()).isEqualTo(2);
+        assertThat(run("due", "--at", "half past three").err()).contains("is not a time");
+    }
+
+    @Test
+    void without_a_record_nothing_is_due() {
+        CommandRun due = run("due", "--at", "2026-03-03T04:00");
+        assertThat(due.code()).isZero();
+        assertThat(due.out()).contains("Nothing is due").contains("No calf was born in the 30 days up to now.");
+        assertThat(folder).isEmptyDirectory();
+    }
+}
