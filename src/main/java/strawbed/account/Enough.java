@@ -20,6 +20,7 @@ import strawbed.care.Farm;
 import strawbed.care.FeedWarmth;
 import strawbed.care.FirstDose;
 import strawbed.care.Judged;
+import strawbed.care.TestAccuracy;
 import strawbed.event.Event.CalfWeighed;
 import strawbed.measure.Mass;
 import strawbed.measure.MassUnit;
@@ -191,6 +192,12 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
                                         ACCOUNT_HYDROMETER_RULE,
                                         Setting.GOOD_FROM_GRAMS_PER_LITER,
                                         value(Setting.GOOD_FROM_GRAMS_PER_LITER)));
+        if (byBrix) {
+            reasons.add(messages.text(
+                    ACCOUNT_BRIX_ACCURACY,
+                    figures.percent(TestAccuracy.BRIX_AT_22.trulyPositive()),
+                    figures.percent(TestAccuracy.BRIX_AT_22.trulyNegative())));
+        }
         quality.value()
                 .filter(ColostrumQuality::ofBatch)
                 .ifPresent(known -> reasons.add(messages.text(ACCOUNT_OF_BATCH)));

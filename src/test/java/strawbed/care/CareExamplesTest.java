@@ -72,10 +72,18 @@ class CareExamplesTest {
             case "critical" ->
                 CriticalTemperature.fahrenheitAt(Told.duration(rest.get(0))).toPlainString();
             case "usual" -> Protocol.usual().value(Setting.valueOf(rest.get(0)));
+            case "accuracy" ->
+                accuracy(TestAccuracy.of(
+                        TestAccuracy.Positive.valueOf(rest.get(0)), rest.get(1), rest.get(2), rest.get(3)));
+            case "accuracy-at-22" -> accuracy(TestAccuracy.BRIX_AT_22);
             case "odd" -> odd(rest);
             case "caution" -> cautions(rest);
             default -> throw new IllegalArgumentException("no such example: " + input);
         };
+    }
+
+    private static String accuracy(TestAccuracy accuracy) {
+        return accuracy.trulyPositive() + " " + accuracy.trulyNegative();
     }
 
     private static BigDecimal number(List<String> words, int i) {

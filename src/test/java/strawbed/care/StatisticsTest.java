@@ -15,6 +15,21 @@ import org.junit.jupiter.api.Test;
 /** A second opinion from Apache Commons Statistics on what the herd's figures are made of. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StatisticsTest {
+    /** A second opinion by counting: a million samples, parted as the study found them. */
+    @Test
+    void predictive_values_agree_with_a_table_of_four_fields() {
+        double positive = 275_000;
+        double negative = 725_000;
+        double found = positive * 0.694;
+        double falselyFound = negative * (1 - 0.831);
+        double passed = negative * 0.831;
+        double falselyPassed = positive * (1 - 0.694);
+        assertThat(TestAccuracy.BRIX_AT_22.trulyPositive().doubleValue())
+                .isCloseTo(100 * found / (found + falselyFound), within(0.05));
+        assertThat(TestAccuracy.BRIX_AT_22.trulyNegative().doubleValue())
+                .isCloseTo(100 * passed / (passed + falselyPassed), within(0.05));
+    }
+
     @Test
     void the_wilson_interval_is_that_of_the_reference_library() {
         for (int of = 1; of <= 400; of = of < 60 ? of + 1 : of + 17) {
