@@ -61,10 +61,9 @@ final class CalfCommand implements Callable<Integer> {
             String time =
                     Figures.written(messages, settings.zone(), Units.AS_SPOKEN).dayAndClock(now);
             String name = new CalfNames(messages).of(wanted, herd);
-            print(
-                    name.substring(0, 1).toUpperCase(Locale.US) + name.substring(1) + " at " + time,
-                    parts,
-                    program.out());
+            String title = name.substring(0, 1).toUpperCase(Locale.US) + name.substring(1);
+            String protocol = Farm.of(herd).protocolFor(wanted).version();
+            print(title + " at " + time + ", judged by protocol " + protocol, parts, program.out());
         }
         return 0;
     }
