@@ -3,6 +3,7 @@ package strawbed.app;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import strawbed.audio.AudioException;
+import strawbed.exchange.ExchangeException;
 import strawbed.grammar.GrammarException;
 import strawbed.journal.JournalException;
 import strawbed.protocol.file.ProtocolFileException;
@@ -40,6 +41,7 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
                 || failure instanceof AudioException
                 || failure instanceof GrammarException
                 || failure instanceof LexiconException
+                || failure instanceof ExchangeException
                 || failure instanceof JournalException
                 || failure instanceof ProtocolFileException;
     }

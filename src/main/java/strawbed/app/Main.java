@@ -30,6 +30,8 @@ import picocli.CommandLine.ScopeType;
             DueCommand.class,
             CardCommand.class,
             ProtocolCommand.class,
+            ExportCommand.class,
+            ImportCommand.class,
             CheckCommand.class
         })
 public final class Main implements Runnable {
@@ -108,8 +110,12 @@ public final class Main implements Runnable {
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
+            return new String[] {text()};
+        }
+
+        static String text() {
             String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"strawbed " + (version == null ? "(not packaged)" : version)};
+            return "strawbed " + (version == null ? "(not packaged)" : version);
         }
     }
 }

@@ -50,8 +50,14 @@ final class RecordReading {
         return Protocols.of(events(settings));
     }
 
-    private static List<RecordedEvent> events(Settings settings) {
-        if (!Files.exists(settings.data().resolve("record.db"))) {
+    /** Whether there is a record yet. */
+    static boolean isThere(Settings settings) {
+        return Files.exists(settings.data().resolve("record.db"));
+    }
+
+    /** All events of the record in its order; none where there is no record yet. */
+    static List<RecordedEvent> events(Settings settings) {
+        if (!isThere(settings)) {
             return List.of();
         }
         try (EventJournal journal = SqliteEventJournal.openReadOnly(

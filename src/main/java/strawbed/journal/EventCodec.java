@@ -21,7 +21,7 @@ public final class EventCodec {
     /** The version in which every kind of fact is written now. */
     public static final int VERSION = 1;
 
-    private static final JSON TEXT = JSON.builder(JsonFactory.builder()
+    static final JSON TEXT = JSON.builder(JsonFactory.builder()
                     .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
                     .build())
             .enable(JSON.Feature.USE_BIG_DECIMAL_FOR_FLOATS)

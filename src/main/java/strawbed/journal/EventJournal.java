@@ -21,6 +21,17 @@ public interface EventJournal extends AutoCloseable {
      */
     List<RecordedEvent> append(List<NewEvent> events);
 
+    /**
+     * Saves facts that another record has, all that are missing here or none, and returns when they are safe on the
+     * disk. Each keeps its id, its instants, its zone and how it came into the other record; its sequence is the next
+     * one here, so that a whole record comes out the same in an empty one. Facts that are here already are skipped.
+     *
+     * @param events in the order of the other record
+     * @return the facts that were added, as they will be read back
+     * @throws JournalException for {@link JournalException.Reason#CONFLICT} if a fact has the id of a different one
+     */
+    List<RecordedEvent> importAll(List<RecordedEvent> events);
+
     /** All facts in the order in which they were saved. */
     List<RecordedEvent> all();
 

@@ -3,8 +3,11 @@ package strawbed.journal;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -78,6 +81,11 @@ final class StoredFields {
     }
 
     @Nullable
+    Long count(String name) {
+        return take(name, Number.class, number -> decimal(number).longValueExact());
+    }
+
+    @Nullable
     Boolean truth(String name) {
         return take(name, Boolean.class, truth -> truth);
     }
@@ -90,6 +98,48 @@ final class StoredFields {
     @Nullable
     UUID id(String name) {
         return take(name, String.class, UUID::fromString);
+    }
+
+    /** The id in its one written form; the library also reads shortened ones, which would come out changed. */
+    @Nullable
+    UUID exactId(String name) {
+        return take(name, String.class, text -> {
+            UUID id = UUID.fromString(text);
+            if (!id.toString().equals(text)) {
+                throw new IllegalArgumentException("not as ids are written: " + text);
+            }
+            return id;
+        });
+    }
+
+    @Nullable
+    ZoneId zone(String name) {
+        return take(name, String.class, ZoneId::of);
+    }
+
+    /** Texts in their order. */
+    @Nullable
+    List<String> listOfTexts(String name) {
+        return take(name, List.class, list -> {
+            List<String> texts = new ArrayList<>();
+            for (Object each : (List<?>) list) {
+                if (!(each instanceof String text)) {
+                    throw new IllegalArgumentException("no text: " + each);
+                }
+                texts.add(text);
+            }
+            return texts;
+        });
+    }
+
+    /** The fields of an object inside. */
+    @Nullable
+    Map<String, Object> object(String name) {
+        return take(name, Map.class, map -> {
+            Map<String, Object> fields = new LinkedHashMap<>();
+            ((Map<?, ?>) map).forEach((key, value) -> fields.put(String.valueOf(key), value));
+            return fields;
+        });
     }
 
     /** Texts by their names. */
@@ -125,8 +175,8 @@ final class StoredFields {
     JournalException corrupt(String what, @Nullable Throwable cause) {
         return new JournalException(
                 Reason.CORRUPT,
-                "The event of type " + type + ", version " + version + " cannot be read: " + what
-                        + ". The record is damaged; restore it from a copy.",
+                "The event of type " + type + ", version " + version + " cannot be read: " + what + ".",
+                "The record is damaged; restore it from a copy.",
                 cause);
     }
 
@@ -134,7 +184,8 @@ final class StoredFields {
         return new JournalException(
                 Reason.NEWER,
                 "The event of type " + type + ", version " + version + " cannot be read: this program does not know "
-                        + what + ". A newer Strawbed seems to have written it; use that one.",
+                        + what + ".",
+                "A newer Strawbed seems to have written it; use that one.",
                 null);
     }
 

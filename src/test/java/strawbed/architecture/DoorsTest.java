@@ -100,6 +100,15 @@ class DoorsTest {
             door("journal", "event", "measure").because("the record outlives the program that wrote it");
 
     @ArchTest
+    static final ArchRule exchange_writes_and_reads_what_others_take = door(
+                    "exchange", "journal", "care", "calf", "protocol", "event", "measure")
+            .because("what is in a file for other programs does not depend on words, paper or the database");
+
+    @ArchTest
+    static final ArchRule spreadsheets_live_in_their_room =
+            home("strawbed.exchange", "org.apache.commons.csv..").because("another library is another adapter");
+
+    @ArchTest
     static final ArchRule report_is_given_finished_words =
             door("report").because("a card lays out what it is given and decides nothing");
 

@@ -12,6 +12,7 @@ import strawbed.event.EventId;
 import strawbed.event.NewEvent;
 import strawbed.event.RecordedEvent;
 import strawbed.journal.EventJournal;
+import strawbed.journal.ImportPlan;
 import strawbed.journal.JournalException;
 import strawbed.journal.NewOpenStatement;
 import strawbed.journal.OpenStatement;
@@ -60,6 +61,13 @@ public final class MemoryJournal implements EventJournal {
         }
         events.addAll(added);
         return List.copyOf(added);
+    }
+
+    @Override
+    public List<RecordedEvent> importAll(List<RecordedEvent> imported) {
+        List<RecordedEvent> added = ImportPlan.of(events, imported).orRefuse().added();
+        events.addAll(added);
+        return added;
     }
 
     @Override

@@ -21,6 +21,7 @@ import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
 import strawbed.event.Term;
 import strawbed.journal.EventCodec;
+import strawbed.journal.ImportPlan;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
 
@@ -61,6 +62,19 @@ final class EventTable {
         return List.copyOf(recorded);
     }
 
+    /** Adds facts of another record behind the last one; the caller holds a transaction. */
+    List<RecordedEvent> importAll(Handle handle, List<RecordedEvent> imported) {
+        List<RecordedEvent> added =
+                ImportPlan.of(all(handle), imported).orRefuse().added();
+        if (!added.isEmpty()) {
+            try (PreparedBatch batch = handle.prepareBatch(INSERT)) {
+                added.forEach(event -> write(batch, event, codec.json(event.event())));
+                batch.execute();
+            }
+        }
+        return added;
+    }
+
     List<RecordedEvent> all(Handle handle) {
         return handle.createQuery("SELECT * FROM event ORDER BY sequence")
                 .map((row, context) -> read(row))
@@ -75,18 +89,27 @@ final class EventTable {
     }
 
     private RecordedEvent add(PreparedBatch batch, NewEvent added, long sequence, Instant now) {
-        Event event = added.event();
         EventId id = new EventId(ids.get());
-        CalfId calf = added.calf();
-        String json = codec.json(event);
-        Provenance how = added.provenance();
-        batch.bind("sequence", sequence)
-                .bind("id", id.toString())
-                .bind("recorded_at", now.toString())
-                .bind("occurred_at", added.occurredAt().toString())
-                .bind("zone", zone.getId())
+        String type = added.event().type();
+        String json = codec.json(added.event());
+        // Read back what is written, so that nothing is saved that cannot be read again.
+        Event kept = codec.event(type, EventCodec.VERSION, json);
+        RecordedEvent recorded =
+                new RecordedEvent(id, sequence, now, added.occurredAt(), zone, added.calf(), kept, added.provenance());
+        write(batch, recorded, json);
+        return recorded;
+    }
+
+    private void write(PreparedBatch batch, RecordedEvent recorded, String json) {
+        CalfId calf = recorded.calf();
+        Provenance how = recorded.provenance();
+        batch.bind("sequence", recorded.sequence())
+                .bind("id", recorded.id().toString())
+                .bind("recorded_at", recorded.recordedAt().toString())
+                .bind("occurred_at", recorded.occurredAt().toString())
+                .bind("zone", recorded.zone().getId())
                 .bind("calf", calf == null ? null : calf.toString())
-                .bind("type", event.type())
+                .bind("type", recorded.event().type())
                 .bind("version", EventCodec.VERSION)
                 .bind("json", json)
                 .bind("source", how.source().word())
@@ -96,9 +119,6 @@ final class EventTable {
                 .bind("model", how.model())
                 .bind("sound", how.sound())
                 .add();
-        // Read back what is written, so that nothing is saved that cannot be read again.
-        Event kept = codec.event(event.type(), EventCodec.VERSION, json);
-        return new RecordedEvent(id, sequence, now, added.occurredAt(), zone, calf, kept, how);
     }
 
     private RecordedEvent read(ResultSet row) throws SQLException {

@@ -84,6 +84,11 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
+    public List<RecordedEvent> importAll(List<RecordedEvent> imported) {
+        return write("nothing was imported", open -> events.importAll(open, imported));
+    }
+
+    @Override
     public List<RecordedEvent> all() {
         return read(events::all);
     }

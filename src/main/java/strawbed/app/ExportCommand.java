@@ -1,0 +1,90 @@
+package strawbed.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import strawbed.event.RecordedEvent;
+import strawbed.exchange.CalfSheet;
+import strawbed.exchange.EventSheet;
+import strawbed.exchange.NewFile;
+import strawbed.exchange.RecordWriter;
+
+/** The command {@code strawbed export}: the record for other programs. */
+@Command(
+        name = "export",
+        description = "Writes the record for other programs: as CSV for spreadsheets, or whole as JSON Lines, which"
+                + " \"strawbed import\" reads. Sound files and unconfirmed statements stay where they are.",
+        mixinStandardHelpOptions = true)
+final class ExportCommand implements Callable<Integer> {
+    private static final String EVENTS = "events";
+    private static final String CALVES = "calves";
+
+    @ParentCommand
+    @Nullable
+    Main main;
+
+    @Option(names = "--format", required = true, paramLabel = "csv|json", description = "CSV, or JSON Lines.")
+    String format = "";
+
+    @Option(
+            names = "--rows",
+            paramLabel = "events|calves",
+            description =
+                    "Of a CSV: a row for each event, as usual, or for each calf. Text that a spreadsheet would run"
+                            + " as a formula gets an apostrophe in front.")
+    @Nullable
+    String rows;
+
+    @Option(names = "-o", paramLabel = "FILE", description = "A new file; else the terminal.")
+    @Nullable
+    Path file;
+
+    @Override
+    public Integer call() throws IOException {
+        Main program = Main.of(main);
+        Settings settings = program.settings();
+        if (!RecordReading.isThere(settings)) {
+            throw new BadInputException(
+                    "There is no record in " + settings.data() + ". Choose its folder with --data DIR.");
+        }
+        NewFile.Content content = content(RecordReading.events(settings), settings);
+        if (file != null) {
+            NewFile.write(file, content);
+            program.out().println(file);
+            return 0;
+        }
+        PrintWriter out = program.out();
+        content.writeTo(out);
+        // A print writer keeps to itself that the other side hung up.
+        if (out.checkError()) {
+            throw new IOException("The export could not be written to the end. Write it to a file with -o FILE.");
+        }
+        return 0;
+    }
+
+    private NewFile.Content content(List<RecordedEvent> events, Settings settings) {
+        if (format.equals("json") && rows == null) {
+            return out -> RecordWriter.write(events, Main.Version.text(), out);
+        }
+        if (format.equals("json")) {
+            throw new BadInputException("--rows is for --format csv only: JSON Lines always have all events.");
+        }
+        if (!format.equals("csv")) {
+            throw new BadInputException("There is no format \"" + format + "\". Use --format csv or --format json.");
+        }
+        String wanted = rows == null ? EVENTS : rows;
+        return switch (wanted) {
+            case EVENTS -> out -> EventSheet.write(events, out);
+            case CALVES -> out -> CalfSheet.write(events, settings.clock().instant(), out);
+            default ->
+                throw new BadInputException(
+                        "There are no rows \"" + wanted + "\". Use --rows " + EVENTS + " or --rows " + CALVES + ".");
+        };
+    }
+}

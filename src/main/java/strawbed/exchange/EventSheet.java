@@ -1,0 +1,274 @@
+package strawbed.exchange;
+
+import static java.util.Map.entry;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.event.CalfId;
+import strawbed.event.Event;
+import strawbed.event.EventId;
+import strawbed.event.Provenance;
+import strawbed.event.RecordedEvent;
+import strawbed.journal.EventCodec;
+import strawbed.measure.Mass;
+import strawbed.measure.Temperature;
+import strawbed.measure.Volume;
+
+/**
+ * The record as a table with a row for each event, also for one that no longer counts. Amounts stand as they were said,
+ * with their unit, and beside that in litres, kilograms and degrees Celsius.
+ */
+public final class EventSheet {
+    static final List<String> COLUMNS = List.of(
+            "sequence",
+            "id",
+            "recorded_at_utc",
+            "occurred_at_utc",
+            "occurred_local",
+            "zone",
+            "calf_id",
+            "calf_number",
+            "type",
+            "withdrawn",
+            "volume_amount",
+            "volume_unit",
+            "volume_litres",
+            "weight_amount",
+            "weight_unit",
+            "weight_kg",
+            "temperature_amount",
+            "temperature_unit",
+            "temperature_celsius",
+            "number",
+            "dam",
+            "parity",
+            "breed",
+            "twin_of",
+            "born_together",
+            "sex",
+            "tag_number",
+            "tag_scheme",
+            "at_utc",
+            "earliest_utc",
+            "latest_utc",
+            "ease",
+            "ease_score_1_to_5",
+            "presentation",
+            "death_time",
+            "breathing",
+            "means",
+            "licked",
+            "milestone",
+            "sign",
+            "place",
+            "finding",
+            "navel_agent",
+            "navel_agent_percent",
+            "count_per_minute",
+            "method",
+            "serum_kind",
+            "serum_protein_g_per_dl",
+            "serum_brix_percent",
+            "serum_igg_g_per_l",
+            "drawn_at_utc",
+            "brix_percent",
+            "hydrometer_mg_per_ml",
+            "colostrum_source",
+            "cow",
+            "batch",
+            "treatment",
+            "humidity_percent",
+            "settings",
+            "event_withdrawn",
+            "event_sound",
+            "source",
+            "words",
+            "verdict",
+            "grammar",
+            "model",
+            "sound");
+
+    /** The column of a stored field whose name is not its column, with the type in front where types differ. */
+    private static final Map<String, String> COLUMN = Map.ofEntries(
+            entry("TwinNoted.of", "twin_of"),
+            entry("TwinNoted.count", "born_together"),
+            entry("EarTagFitted.number", "tag_number"),
+            entry("EarTagFitted.scheme", "tag_scheme"),
+            entry("at", "at_utc"),
+            entry("earliest", "earliest_utc"),
+            entry("latest", "latest_utc"),
+            entry("score", "ease_score_1_to_5"),
+            entry("CalfDied.when", "death_time"),
+            entry("agent", "navel_agent"),
+            entry("percent", "navel_agent_percent"),
+            entry("per_minute", "count_per_minute"),
+            entry("TemperatureTaken.value", "temperature_amount"),
+            entry("TemperatureTaken.unit", "temperature_unit"),
+            entry("BarnClimateNoted.temperature", "temperature_amount"),
+            entry("BarnClimateNoted.unit", "temperature_unit"),
+            entry("ColostrumTested.temperature", "temperature_amount"),
+            entry("ColostrumTested.unit", "temperature_unit"),
+            entry("ColostrumFed.temperature", "temperature_amount"),
+            entry("ColostrumFed.value", "volume_amount"),
+            entry("ColostrumFed.unit", "volume_unit"),
+            entry("ColostrumLeft.value", "volume_amount"),
+            entry("ColostrumLeft.unit", "volume_unit"),
+            entry("ColostrumStored.value", "volume_amount"),
+            entry("ColostrumStored.unit", "volume_unit"),
+            entry("CalfWeighed.value", "weight_amount"),
+            entry("CalfWeighed.unit", "weight_unit"),
+            entry("SerumTested.kind", "serum_kind"),
+            entry("TreatmentNoted.kind", "treatment"),
+            entry("drawn_at", "drawn_at_utc"),
+            entry("hydrometer", "hydrometer_mg_per_ml"),
+            entry("brix", "brix_percent"),
+            entry("ColostrumSourceNoted.source", "colostrum_source"),
+            entry("humidity", "humidity_percent"),
+            entry("event", "event_withdrawn"),
+            entry("sound", "event_sound"));
+
+    private final EventCodec codec = new EventCodec();
+    private final Herd herd;
+    private final Set<EventId> withdrawn;
+
+    private EventSheet(List<RecordedEvent> events) {
+        this.herd = Herd.of(events);
+        this.withdrawn = withdrawn(events, herd);
+    }
+
+    /** Writes the table of a whole record, given in its order. */
+    public static void write(List<RecordedEvent> events, Appendable out) throws IOException {
+        EventSheet rows = new EventSheet(events);
+        Sheet sheet = new Sheet(COLUMNS, out);
+        for (RecordedEvent event : events) {
+            sheet.write(rows.filled(sheet.row(), event));
+        }
+    }
+
+    private Sheet.Row filled(Sheet.Row row, RecordedEvent recorded) {
+        Event event = recorded.event();
+        CalfId calf = recorded.calf();
+        row.number("sequence", BigDecimal.valueOf(recorded.sequence()))
+                .text("id", recorded.id().toString())
+                .text("recorded_at_utc", recorded.recordedAt().toString())
+                .text("occurred_at_utc", recorded.occurredAt().toString())
+                .text("occurred_local", Sheet.local(recorded.occurredAt(), recorded.zone()))
+                .text("zone", recorded.zone().getId())
+                .text("calf_id", calf == null ? null : calf.toString())
+                .text("calf_number", number(calf))
+                .text("type", event.type())
+                .text("withdrawn", yesOrNo(withdrawn.contains(recorded.id())));
+        codec.fields(event).forEach((field, value) -> put(row, column(event, field), value));
+        converted(row, event);
+        Provenance how = recorded.provenance();
+        return row.text("source", how.source().word())
+                .text("words", how.words().isEmpty() ? null : String.join(" ", how.words()))
+                .text("verdict", how.verdict())
+                .text("grammar", how.grammar())
+                .text("model", how.model())
+                .text("sound", how.sound());
+    }
+
+    private @Nullable String number(@Nullable CalfId calf) {
+        return calf == null ? null : herd.calf(calf).flatMap(CalfRecord::number).orElse(null);
+    }
+
+    private static String column(Event event, String field) {
+        if (event instanceof Event.SerumTested tested && field.equals("value")) {
+            return switch (tested.kind()) {
+                case PROTEIN -> "serum_protein_g_per_dl";
+                case BRIX -> "serum_brix_percent";
+                case IGG -> "serum_igg_g_per_l";
+            };
+        }
+        if (event instanceof Event.NavelChecked && field.equals("finding")) {
+            return "finding";
+        }
+        String ofType = COLUMN.get(event.type() + "." + field);
+        return ofType == null ? COLUMN.getOrDefault(field, field) : ofType;
+    }
+
+    private static void put(Sheet.Row row, String column, Object value) {
+        if (value instanceof BigDecimal number) {
+            row.number(column, number);
+        } else if (value instanceof Integer number) {
+            row.number(column, number);
+        } else if (value instanceof Boolean truth) {
+            row.text(column, yesOrNo(truth));
+        } else if (value instanceof Map<?, ?> settings) {
+            row.text(
+                    column,
+                    settings.entrySet().stream()
+                            .map(setting -> setting.getKey() + "=" + setting.getValue())
+                            .collect(Collectors.joining("; ")));
+        } else {
+            row.text(column, value.toString());
+        }
+    }
+
+    private static void converted(Sheet.Row row, Event event) {
+        Volume volume = volume(event);
+        Temperature temperature = temperature(event);
+        row.number("volume_litres", volume == null ? null : volume.inLitres())
+                .number("weight_kg", event instanceof Event.CalfWeighed weighed ? kilograms(weighed.weight()) : null)
+                .number("temperature_celsius", temperature == null ? null : temperature.inCelsius());
+    }
+
+    private static BigDecimal kilograms(Mass mass) {
+        return mass.inKilograms();
+    }
+
+    private static @Nullable Volume volume(Event event) {
+        if (event instanceof Event.ColostrumFed fed) {
+            return fed.volume();
+        }
+        if (event instanceof Event.ColostrumLeft left) {
+            return left.volume();
+        }
+        return event instanceof Event.ColostrumStored stored ? stored.volume() : null;
+    }
+
+    private static @Nullable Temperature temperature(Event event) {
+        if (event instanceof Event.TemperatureTaken taken) {
+            return taken.temperature();
+        }
+        if (event instanceof Event.BarnClimateNoted noted) {
+            return noted.temperature();
+        }
+        if (event instanceof Event.ColostrumTestedByHydrometer tested) {
+            return tested.milk();
+        }
+        return event instanceof Event.ColostrumFed fed ? fed.warmedTo() : null;
+    }
+
+    private static Set<EventId> withdrawn(List<RecordedEvent> events, Herd herd) {
+        Set<EventId> withdrawn = new HashSet<>();
+        events.stream()
+                .map(RecordedEvent::calf)
+                .filter(Objects::nonNull)
+                .distinct()
+                .flatMap(calf -> herd.calf(calf).orElseThrow().history().stream())
+                .filter(CalfRecord.Entry::withdrawn)
+                .forEach(entry -> withdrawn.add(entry.recorded().id()));
+        Set<EventId> counting = herd.barn().stream().map(RecordedEvent::id).collect(Collectors.toSet());
+        events.stream()
+                .filter(event -> event.calf() == null
+                        && !(event.event() instanceof Event.EventWithdrawn)
+                        && !counting.contains(event.id()))
+                .forEach(event -> withdrawn.add(event.id()));
+        return withdrawn;
+    }
+
+    private static String yesOrNo(boolean truth) {
+        return truth ? "yes" : "no";
+    }
+}
