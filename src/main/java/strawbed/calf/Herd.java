@@ -66,9 +66,7 @@ public final class Herd {
             return followedBy(sorted, Set.of());
         }
         List<RecordedEvent> all = new ArrayList<>();
-        Stream.concat(ofTheBarn.stream(), calves.values().stream().flatMap(calf -> calf.history().stream()))
-                .map(CalfRecord.Entry::recorded)
-                .forEach(all::add);
+        history().forEach(entry -> all.add(entry.recorded()));
         all.addAll(more);
         return of(all);
     }
@@ -122,6 +120,13 @@ public final class Herd {
     /** What was said of no single calf and counts, in the order of the record. */
     public List<RecordedEvent> barn() {
         return barn;
+    }
+
+    /** Everything that was told, in the order of the record, also what counts no more. */
+    public List<CalfRecord.Entry> history() {
+        return Stream.concat(ofTheBarn.stream(), calves.values().stream().flatMap(calf -> calf.history().stream()))
+                .sorted(Comparator.comparingLong(entry -> entry.recorded().sequence()))
+                .toList();
     }
 
     /**

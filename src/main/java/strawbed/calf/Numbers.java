@@ -1,14 +1,15 @@
 package strawbed.calf;
 
 /** How numbers of animals compare: 0412 and 412 are one number. */
-final class Numbers {
+public final class Numbers {
     private Numbers() {}
 
-    static boolean same(String one, String other) {
+    public static boolean same(String one, String other) {
         return plain(one).equals(plain(other));
     }
 
-    private static String plain(String number) {
+    /** The number without blanks around it and zeros in front; a lone zero stays. */
+    public static String plain(String number) {
         return number.strip().replaceFirst("^0+(?=.)", "");
     }
 }

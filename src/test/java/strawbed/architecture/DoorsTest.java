@@ -118,6 +118,10 @@ class DoorsTest {
             .because("screen, command and paper tell the same of a calf");
 
     @ArchTest
+    static final ArchRule the_standards_export_knows_the_record_only = door("exchange.ade", "calf", "event", "measure")
+            .because("it tells what is on record, and adds no verdict of ours");
+
+    @ArchTest
     static final ArchRule text_words_what_others_decided = noClasses()
             .that()
             .resideInAPackage("strawbed.text..")
@@ -176,11 +180,12 @@ class DoorsTest {
     @ArchTest
     static final ArchRule json_is_read_where_it_comes_from = noClasses()
             .that()
-            .resideOutsideOfPackages("strawbed.app..", "strawbed.journal..", "strawbed.speech.vosk..")
+            .resideOutsideOfPackages(
+                    "strawbed.app..", "strawbed.exchange..", "strawbed.journal..", "strawbed.speech.vosk..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("com.fasterxml..")
-            .because("events, recogniser results and command output are the only JSON there is");
+            .because("events, recogniser results, exports and command output are the only JSON there is");
 
     @ArchTest
     static final ArchRule only_the_program_touches_its_surroundings = noClasses()

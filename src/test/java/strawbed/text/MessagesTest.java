@@ -34,6 +34,7 @@ import strawbed.care.WhyNot;
 import strawbed.dialog.Target;
 import strawbed.event.Provenance;
 import strawbed.event.Term;
+import strawbed.exchange.ade.WhyNotExported;
 import strawbed.protocol.CountedSign;
 import strawbed.statement.Doubt;
 
@@ -115,6 +116,7 @@ class MessagesTest {
                 AgeStart.Basis.class,
                 Settled.Why.class,
                 WhyNot.class,
+                WhyNotExported.class,
                 ImmunityCategory.class,
                 PassiveImmunity.Note.class,
                 BirthOutcome.Kind.class,
