@@ -4,16 +4,23 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
+import strawbed.calf.Herd;
 import strawbed.event.RecordedEvent;
 import strawbed.exchange.CalfSheet;
 import strawbed.exchange.EventSheet;
 import strawbed.exchange.NewFile;
 import strawbed.exchange.RecordWriter;
+import strawbed.exchange.ade.AdeExport;
+import strawbed.exchange.ade.AdeSource;
+import strawbed.exchange.ade.NotExported;
+import strawbed.text.EventPhrases;
+import strawbed.text.Messages;
 
 /** The command {@code strawbed export}: the record for other programs. */
 @Command(
@@ -29,7 +36,11 @@ final class ExportCommand implements Callable<Integer> {
     @Nullable
     Main main;
 
-    @Option(names = "--format", required = true, paramLabel = "csv|json", description = "CSV, or JSON Lines.")
+    @Option(
+            names = "--format",
+            required = true,
+            paramLabel = "csv|json|ade",
+            description = "CSV, JSON Lines, or the ICAR Animal Data Exchange standard.")
     String format = "";
 
     @Option(
@@ -40,6 +51,13 @@ final class ExportCommand implements Callable<Integer> {
                             + " as a formula gets an apostrophe in front.")
     @Nullable
     String rows;
+
+    @Option(
+            names = "--farm",
+            paramLabel = "NAME",
+            description = "For --format ade: the farm in reverse domain notation, such as org.example.willowbank.")
+    @Nullable
+    String farm;
 
     @Option(names = "-o", paramLabel = "FILE", description = "A new file; else the terminal.")
     @Nullable
@@ -75,8 +93,12 @@ final class ExportCommand implements Callable<Integer> {
         if (format.equals("json")) {
             throw new BadInputException("--rows is for --format csv only: JSON Lines always have all events.");
         }
+        if (format.equals("ade")) {
+            return ade(events, settings);
+        }
         if (!format.equals("csv")) {
-            throw new BadInputException("There is no format \"" + format + "\". Use --format csv or --format json.");
+            throw new BadInputException(
+                    "There is no format \"" + format + "\". Use --format csv, --format json or --format ade.");
         }
         String wanted = rows == null ? EVENTS : rows;
         return switch (wanted) {
@@ -86,5 +108,36 @@ final class ExportCommand implements Callable<Integer> {
                 throw new BadInputException(
                         "There are no rows \"" + wanted + "\". Use --rows " + EVENTS + " or --rows " + CALVES + ".");
         };
+    }
+
+    /** The document goes where all exports go; what it cannot hold is told beside it, one line an event. */
+    private NewFile.Content ade(List<RecordedEvent> events, Settings settings) {
+        if (rows != null) {
+            throw new BadInputException("--rows is for --format csv only.");
+        }
+        if (farm == null) {
+            throw new BadInputException("The standard wants to know whose numbers these are. Give the farm's name in"
+                    + " reverse domain notation with --farm, such as --farm org.example.willowbank.");
+        }
+        AdeExport export = AdeExport.of(Herd.of(events), source(farm));
+        Messages messages = new Messages(Locale.US);
+        EventPhrases phrases = new EventPhrases(messages, settings.zone());
+        PrintWriter err = Main.of(main).err();
+        if (!export.notExported().isEmpty()) {
+            err.println(export.notExported().size() + " of " + events.size() + " events are not in the document:");
+        }
+        for (NotExported left : export.notExported()) {
+            err.println("  number " + left.recorded().sequence() + ", "
+                    + phrases.of(left.recorded().event()) + ": " + messages.word(left.why()));
+        }
+        return out -> out.append(export.json()).append('\n');
+    }
+
+    private static AdeSource source(String farm) {
+        try {
+            return new AdeSource(farm);
+        } catch (IllegalArgumentException noName) {
+            throw new BadInputException(String.valueOf(noName.getMessage()));
+        }
     }
 }
