@@ -272,7 +272,7 @@ class SheetsTest {
     void letters_of_all_scripts_stay_and_what_is_not_seen_goes(String told, String cell) throws IOException {
         List<RecordedEvent> events = new Told()
                 .open("A", "05:00", null, told)
-                .a("05:01", new Event.CalfMoved(told), new Event.SignNoted(Term.Sign.values()[0], told, told))
+                .a("05:01", new Event.CalfMoved(told), new Event.SignNoted(Term.Sign.SCOURING, told, told))
                 .events();
         List<Map<String, String>> rows = rows(events(events));
         assertThat(rows.get(0)).containsEntry("dam", cell);
