@@ -95,7 +95,7 @@ class ImportIT extends RecordInFolder {
         List<RecordedEvent> events = other(1);
         open().close();
         try (SqliteEventJournal journal = openReadOnly()) {
-            assertRefused(() -> journal.importAll(events), Reason.READ_ONLY);
+            assertRefused(() -> journal.importAll(events), Reason.READ_ONLY, "nothing was imported");
         }
     }
 }
