@@ -30,7 +30,9 @@ import picocli.CommandLine.ScopeType;
             DueCommand.class,
             CardCommand.class,
             ProtocolCommand.class,
-            CheckCommand.class
+            CheckCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class
         })
 public final class Main implements Runnable {
     @Option(

@@ -29,6 +29,8 @@ public final class JournalException extends RuntimeException {
         NEWER,
         /** What is there is not a record. */
         NOT_A_RECORD,
+        /** Something is there already that must not be lost. */
+        EXISTS,
         /** Anything else, such as a disk that fails. */
         FAILED
     }

@@ -51,12 +51,14 @@ final class EventTable {
                 .mapTo(Long.class)
                 .one();
         List<RecordedEvent> recorded = new ArrayList<>();
-        try (PreparedBatch batch = handle.prepareBatch(INSERT)) {
+        try (PreparedBatch batch = handle.prepareBatch(INSERT);
+                Chain chain = new Chain(handle)) {
             for (NewEvent event : events) {
                 last++;
-                recorded.add(add(batch, event, last, now));
+                recorded.add(add(batch, chain, event, last, now));
             }
             batch.execute();
+            chain.write();
         }
         return List.copyOf(recorded);
     }
@@ -74,52 +76,58 @@ final class EventTable {
                 .findOne();
     }
 
-    private RecordedEvent add(PreparedBatch batch, NewEvent added, long sequence, Instant now) {
+    private RecordedEvent add(PreparedBatch batch, Chain chain, NewEvent added, long sequence, Instant now) {
         Event event = added.event();
         EventId id = new EventId(ids.get());
         CalfId calf = added.calf();
         String json = codec.json(event);
         Provenance how = added.provenance();
-        batch.bind("sequence", sequence)
-                .bind("id", id.toString())
-                .bind("recorded_at", now.toString())
-                .bind("occurred_at", added.occurredAt().toString())
-                .bind("zone", zone.getId())
-                .bind("calf", calf == null ? null : calf.toString())
-                .bind("type", event.type())
-                .bind("version", EventCodec.VERSION)
-                .bind("json", json)
-                .bind("source", how.source().word())
-                .bind("words", how.words().isEmpty() ? null : codec.json(how.words()))
-                .bind("verdict", how.verdict())
-                .bind("grammar", how.grammar())
-                .bind("model", how.model())
-                .bind("sound", how.sound())
-                .add();
+        EventRow row = new EventRow(
+                id.toString(),
+                now.toString(),
+                added.occurredAt().toString(),
+                zone.getId(),
+                calf == null ? null : calf.toString(),
+                event.type(),
+                EventCodec.VERSION,
+                json,
+                how.source().word(),
+                how.words().isEmpty() ? null : codec.json(how.words()),
+                how.verdict(),
+                how.grammar(),
+                how.model(),
+                how.sound());
+        row.bindTo(batch.bind("sequence", sequence)).add();
+        chain.add(sequence, row);
         // Read back what is written, so that nothing is saved that cannot be read again.
         Event kept = codec.event(event.type(), EventCodec.VERSION, json);
         return new RecordedEvent(id, sequence, now, added.occurredAt(), zone, calf, kept, how);
     }
 
-    private RecordedEvent read(ResultSet row) throws SQLException {
-        long sequence = row.getLong("sequence");
+    /**
+     * The fact that a row tells.
+     *
+     * @throws JournalException if it cannot be read; the message says which, and what to do
+     */
+    RecordedEvent read(ResultSet result) throws SQLException {
+        long sequence = result.getLong("sequence");
         try {
-            String calf = row.getString("calf");
+            EventRow row = EventRow.of(result);
             return new RecordedEvent(
-                    EventId.of(row.getString("id")),
+                    EventId.of(row.id()),
                     sequence,
-                    Instant.parse(row.getString("recorded_at")),
-                    Instant.parse(row.getString("occurred_at")),
-                    ZoneId.of(row.getString("zone")),
-                    calf == null ? null : CalfId.of(calf),
-                    codec.event(row.getString("type"), row.getInt("version"), row.getString("json")),
+                    Instant.parse(row.recordedAt()),
+                    Instant.parse(row.occurredAt()),
+                    ZoneId.of(row.zone()),
+                    row.calf() == null ? null : CalfId.of(row.calf()),
+                    codec.event(row.type(), row.version(), row.json()),
                     new Provenance(
-                            Term.of(Provenance.Source.class, row.getString("source")),
-                            words(row.getString("words")),
-                            row.getString("verdict"),
-                            row.getString("grammar"),
-                            row.getString("model"),
-                            row.getString("sound")));
+                            Term.of(Provenance.Source.class, row.source()),
+                            words(row.words()),
+                            row.verdict(),
+                            row.grammar(),
+                            row.model(),
+                            row.sound()));
         } catch (JournalException e) {
             throw new JournalException(
                     e.reason(), "Number " + sequence + " of the record was not read: " + e.getMessage(), e);
