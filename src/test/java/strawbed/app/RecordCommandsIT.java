@@ -58,8 +58,8 @@ class RecordCommandsIT {
     }
 
     private void save(int facts) {
-        NewEvent fact = new NewEvent(
-                null, new Event.FeedRefused(), CLOCK.instant(), Provenance.of(Provenance.Source.COMMAND));
+        NewEvent fact =
+                new NewEvent(null, new Event.FeedRefused(), CLOCK.instant(), Provenance.of(Provenance.Source.COMMAND));
         try (EventJournal journal = SqliteEventJournal.open(
                 data(), CLOCK, ZoneOffset.UTC, new TimeOrderedIds(Clock.systemUTC(), new Random()))) {
             journal.append(Collections.nCopies(facts, fact));
@@ -106,8 +106,10 @@ class RecordCommandsIT {
 
     @Test
     void the_help_says_that_a_backup_holds_no_sounds() {
-        assertThat(CommandRun.of("backup", "--help").out().replaceAll("\\s+", " ")).contains("not the sounds");
-        assertThat(CommandRun.of("restore", "--help").out().replaceAll("\\s+", " ")).contains("holds no sounds");
+        assertThat(CommandRun.of("backup", "--help").out().replaceAll("\\s+", " "))
+                .contains("not the sounds");
+        assertThat(CommandRun.of("restore", "--help").out().replaceAll("\\s+", " "))
+                .contains("holds no sounds");
     }
 
     @Test
@@ -116,7 +118,8 @@ class RecordCommandsIT {
         save(3);
         assertThat(RecordTelling.backup(settings())).startsWith("none yet; make one with \"strawbed backup FILE\"");
         new RecordBackup(data()).write(backup(), Clock.offset(CLOCK, Duration.ofHours(-75)));
-        assertThat(RecordTelling.backup(settings())).isEqualTo("the newest is 3 days old and holds 3 facts: " + backup());
+        assertThat(RecordTelling.backup(settings()))
+                .isEqualTo("the newest is 3 days old and holds 3 facts: " + backup());
         Files.delete(backup());
         assertThat(RecordTelling.backup(settings())).endsWith("(not to be seen now)");
         new RecordBackup(data()).write(backup(), Clock.offset(CLOCK, Duration.ofMinutes(-50)));

@@ -116,7 +116,8 @@ public final class SqliteEventJournal implements EventJournal {
 
     /**
      * Looks through the whole record: the file, its tables, the chain of facts, whether each can be read, and whether
-     * what the newest backup noted is still there. Takes a second for ten thousand facts; others may write meanwhile.
+     * what the newest backup noted is still there. Takes about twice as long as {@link #all}; others may write
+     * meanwhile.
      */
     public RecordHealth verify() {
         RecordHealth health = read(open -> RecordVerification.of(open, file.path()));

@@ -274,7 +274,10 @@ class BackupAndRestoreIT extends RecordInFolder {
             folder = snapshot;
             restore(true);
             assertThat(record()).isEqualTo(saved);
-            Files.move(folder.resolve("record-replaced-2026-11-24T080500Z.db"), database(), StandardCopyOption.REPLACE_EXISTING);
+            Files.move(
+                    folder.resolve("record-replaced-2026-11-24T080500Z.db"),
+                    database(),
+                    StandardCopyOption.REPLACE_EXISTING);
             assertThat(openAgain()).isEqualTo(longer);
         }
     }
