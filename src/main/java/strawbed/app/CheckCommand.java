@@ -4,7 +4,6 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,11 +15,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 import strawbed.audio.MicrophoneException;
 import strawbed.audio.MicrophoneSource;
-import strawbed.event.TimeOrderedIds;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Phrasebook;
-import strawbed.journal.EventJournal;
-import strawbed.journal.sqlite.SqliteEventJournal;
 import strawbed.protocol.file.ProtocolFile;
 import strawbed.protocol.file.ProtocolReading;
 import strawbed.speech.SpeechModel;
@@ -30,7 +26,8 @@ import strawbed.statement.StatementReader;
 @Command(
         name = "check",
         description =
-                "Looks at model, grammar, microphone, record, protocol and disk: each line is OK or says what to do.",
+                "Looks at model, grammar, microphone, record, backup, protocol and disk: each line is OK or says what to"
+                        + " do. The record is read whole: its file, its chain of facts, every fact.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     /** A night of speech is about 100 MB. */
@@ -45,7 +42,8 @@ final class CheckCommand implements Callable<Integer> {
         Settings settings = Main.of(main).settings();
         boolean good = modelAndGrammar(settings);
         good &= line("microphone", CheckCommand::microphone);
-        good &= line("record", () -> record(settings));
+        good &= line("record", () -> RecordTelling.record(settings));
+        good &= line("backup", () -> RecordTelling.backup(settings));
         good &= line("protocol", () -> protocol(settings));
         good &= line("disk", () -> disk(settings));
         return good ? 0 : Failures.FAILED;
@@ -112,20 +110,6 @@ final class CheckCommand implements Callable<Integer> {
         } catch (MicrophoneException failure) {
             String others = names.isEmpty() ? "" : " Found: " + String.join(", ", names) + ".";
             throw new BadInputException(failure.getMessage() + others);
-        }
-    }
-
-    private static String record(Settings settings) {
-        if (!Files.exists(settings.data().resolve("record.db"))) {
-            return "none yet in " + settings.data() + "; the recorder makes it when it first listens";
-        }
-        try (EventJournal journal = SqliteEventJournal.openReadOnly(
-                settings.data(),
-                settings.clock(),
-                settings.zone(),
-                new TimeOrderedIds(settings.clock(), new SecureRandom()))) {
-            return journal.all().size() + " facts in " + settings.data() + ", "
-                    + journal.openStatements().size() + " open statements";
         }
     }
 

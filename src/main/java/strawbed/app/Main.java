@@ -32,7 +32,9 @@ import picocli.CommandLine.ScopeType;
             ProtocolCommand.class,
             ExportCommand.class,
             ImportCommand.class,
-            CheckCommand.class
+            CheckCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class
         })
 public final class Main implements Runnable {
     @Option(

@@ -50,6 +50,8 @@ public final class JournalException extends RuntimeException {
         CONFLICT,
         /** What is there is not a record. */
         NOT_A_RECORD,
+        /** Something is there already that must not be lost. */
+        EXISTS,
         /** Anything else, such as a disk that fails. */
         FAILED
     }

@@ -48,12 +48,19 @@ final class DataFolder {
         return reason == null ? e.getClass().getSimpleName() : reason;
     }
 
+    /** Rights for a new file that only its owner may read, where the disk knows rights. */
+    static FileAttribute<?>[] ownersFile(Path file) {
+        return rights(file, "rw-------");
+    }
+
     private static FileAttribute<?>[] ownerOnly(Path directory) {
-        if (!directory.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+        return rights(directory, "rwx------");
+    }
+
+    private static FileAttribute<?>[] rights(Path place, String rights) {
+        if (!place.getFileSystem().supportedFileAttributeViews().contains("posix")) {
             return new FileAttribute<?>[0];
         }
-        return new FileAttribute<?>[] {
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
-        };
+        return new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))};
     }
 }

@@ -52,12 +52,14 @@ final class EventTable {
                 .mapTo(Long.class)
                 .one();
         List<RecordedEvent> recorded = new ArrayList<>();
-        try (PreparedBatch batch = handle.prepareBatch(INSERT)) {
+        try (PreparedBatch batch = handle.prepareBatch(INSERT);
+                Chain chain = new Chain(handle)) {
             for (NewEvent event : events) {
                 last++;
-                recorded.add(add(batch, event, last, now));
+                recorded.add(add(batch, chain, event, last, now));
             }
             batch.execute();
+            chain.write();
         }
         return List.copyOf(recorded);
     }
@@ -67,9 +69,11 @@ final class EventTable {
         List<RecordedEvent> added =
                 ImportPlan.of(all(handle), imported).orRefuse().added();
         if (!added.isEmpty()) {
-            try (PreparedBatch batch = handle.prepareBatch(INSERT)) {
-                added.forEach(event -> write(batch, event, codec.json(event.event())));
+            try (PreparedBatch batch = handle.prepareBatch(INSERT);
+                    Chain chain = new Chain(handle)) {
+                added.forEach(event -> write(batch, chain, event, codec.json(event.event())));
                 batch.execute();
+                chain.write();
             }
         }
         return added;
@@ -88,7 +92,7 @@ final class EventTable {
                 .findOne();
     }
 
-    private RecordedEvent add(PreparedBatch batch, NewEvent added, long sequence, Instant now) {
+    private RecordedEvent add(PreparedBatch batch, Chain chain, NewEvent added, long sequence, Instant now) {
         EventId id = new EventId(ids.get());
         String type = added.event().type();
         String json = codec.json(added.event());
@@ -96,50 +100,56 @@ final class EventTable {
         Event kept = codec.event(type, EventCodec.VERSION, json);
         RecordedEvent recorded =
                 new RecordedEvent(id, sequence, now, added.occurredAt(), zone, added.calf(), kept, added.provenance());
-        write(batch, recorded, json);
+        write(batch, chain, recorded, json);
         return recorded;
     }
 
-    private void write(PreparedBatch batch, RecordedEvent recorded, String json) {
+    private void write(PreparedBatch batch, Chain chain, RecordedEvent recorded, String json) {
         CalfId calf = recorded.calf();
         Provenance how = recorded.provenance();
-        batch.bind("sequence", recorded.sequence())
-                .bind("id", recorded.id().toString())
-                .bind("recorded_at", recorded.recordedAt().toString())
-                .bind("occurred_at", recorded.occurredAt().toString())
-                .bind("zone", recorded.zone().getId())
-                .bind("calf", calf == null ? null : calf.toString())
-                .bind("type", recorded.event().type())
-                .bind("version", EventCodec.VERSION)
-                .bind("json", json)
-                .bind("source", how.source().word())
-                .bind("words", how.words().isEmpty() ? null : codec.json(how.words()))
-                .bind("verdict", how.verdict())
-                .bind("grammar", how.grammar())
-                .bind("model", how.model())
-                .bind("sound", how.sound())
-                .add();
+        EventRow row = new EventRow(
+                recorded.id().toString(),
+                recorded.recordedAt().toString(),
+                recorded.occurredAt().toString(),
+                recorded.zone().getId(),
+                calf == null ? null : calf.toString(),
+                recorded.event().type(),
+                EventCodec.VERSION,
+                json,
+                how.source().word(),
+                how.words().isEmpty() ? null : codec.json(how.words()),
+                how.verdict(),
+                how.grammar(),
+                how.model(),
+                how.sound());
+        row.bindTo(batch.bind("sequence", recorded.sequence())).add();
+        chain.add(recorded.sequence(), row);
     }
 
-    private RecordedEvent read(ResultSet row) throws SQLException {
-        long sequence = row.getLong("sequence");
+    /**
+     * The fact that a row tells.
+     *
+     * @throws JournalException if it cannot be read; the message says which, and what to do
+     */
+    RecordedEvent read(ResultSet result) throws SQLException {
+        long sequence = result.getLong("sequence");
         try {
-            String calf = row.getString("calf");
+            EventRow row = EventRow.of(result);
             return new RecordedEvent(
-                    EventId.of(row.getString("id")),
+                    EventId.of(row.id()),
                     sequence,
-                    Instant.parse(row.getString("recorded_at")),
-                    Instant.parse(row.getString("occurred_at")),
-                    ZoneId.of(row.getString("zone")),
-                    calf == null ? null : CalfId.of(calf),
-                    codec.event(row.getString("type"), row.getInt("version"), row.getString("json")),
+                    Instant.parse(row.recordedAt()),
+                    Instant.parse(row.occurredAt()),
+                    ZoneId.of(row.zone()),
+                    row.calf() == null ? null : CalfId.of(row.calf()),
+                    codec.event(row.type(), row.version(), row.json()),
                     new Provenance(
-                            Term.of(Provenance.Source.class, row.getString("source")),
-                            words(row.getString("words")),
-                            row.getString("verdict"),
-                            row.getString("grammar"),
-                            row.getString("model"),
-                            row.getString("sound")));
+                            Term.of(Provenance.Source.class, row.source()),
+                            words(row.words()),
+                            row.verdict(),
+                            row.grammar(),
+                            row.model(),
+                            row.sound()));
         } catch (JournalException e) {
             throw new JournalException(
                     e.reason(), "Number " + sequence + " of the record was not read: " + e.getMessage(), e);

@@ -4,7 +4,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.function.ObjIntConsumer;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
@@ -19,39 +27,95 @@ import strawbed.journal.JournalException.Reason;
 
 /** The SQLite file of a data folder: how it is opened, and whether it is a record this program knows. */
 final class RecordFile {
-    /** The number of the newest script in db/migration. */
-    static final int SCHEMA = 1;
+    /** The number of the newest migration. */
+    static final int SCHEMA = 2;
+
+    /** Facts are read from this schema on without a migration. */
+    private static final int OLDEST_READABLE = 1;
+
+    /** Sorts by time and is a file name on every system. */
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     private static final int BUSY_MILLISECONDS = 250;
     private static final String NOT_OPENED = "the record was not opened";
 
     private final Path path;
 
-    RecordFile(Path directory) {
-        this.path = directory.resolve("record.db");
+    private RecordFile(Path path) {
+        this.path = path;
     }
 
-    /** A connection for writing to a sound record of the newest schema. */
-    Connection connect() {
+    /** The record of a data folder. */
+    static RecordFile in(Path directory) {
+        return new RecordFile(directory.resolve("record.db"));
+    }
+
+    /** A record elsewhere, such as a backup. */
+    static RecordFile at(Path file) {
+        return new RecordFile(file);
+    }
+
+    Path path() {
+        return path;
+    }
+
+    /** Where another file of this record goes: named after it, what it is and the time, and not there yet. */
+    Path beside(String what, Instant time) {
+        String stem = "record-" + what + "-" + STAMP.format(time);
+        Path free = path.resolveSibling(stem + ".db");
+        for (int i = 2; Files.exists(free); i++) {
+            free = path.resolveSibling(stem + "-" + i + ".db");
+        }
+        return free;
+    }
+
+    /**
+     * A connection for writing to a sound record of the newest schema. A record of an older one is first copied as it
+     * is, then brought to the newest.
+     *
+     * @param clock dates the copy
+     * @param ids names the station of a record that has none
+     */
+    Connection connect(Clock clock, Supplier<UUID> ids) {
         // SQLite would open it all the same and refuse the first fact, in the middle of the night.
         if (Files.exists(path) && !Files.isWritable(path)) {
             throw SqliteFailure.readOnly(NOT_OPENED, path, null);
         }
-        SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(JournalMode.WAL);
-        config.setSynchronous(SynchronousMode.FULL);
-        config.enforceForeignKeys(true);
-        return connect(config, path.toString(), true);
+        SQLiteDataSource source = source(writing(), path.toString());
+        return connect(source, (handle, schema) -> {
+            // Flyway costs half a second in a fresh program: only where there is something to do.
+            if (schema < SCHEMA) {
+                if (schema >= OLDEST_READABLE) {
+                    RecordCopy.write(handle, beside("schema-" + schema, clock.instant()));
+                }
+                migrate(source, ids);
+            }
+        });
     }
 
-    /** A connection for reading from a record of the newest schema. */
+    /** A connection for reading from a record of any schema that has facts. */
     Connection connectReadOnly() {
         if (!Files.isRegularFile(path)) {
             throw notARecord("there is no such file");
         }
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
-        return connect(config, unchanging() ? path.toUri() + "?immutable=1" : path.toString(), false);
+        SQLiteDataSource source = source(config, unchanging() ? path.toUri() + "?immutable=1" : path.toString());
+        return connect(source, (handle, schema) -> {
+            if (schema < OLDEST_READABLE) {
+                throw notARecord("its schema is " + schema + ", not " + SCHEMA);
+            }
+        });
+    }
+
+    /** Takes what is in the log beside the file into the file. Nobody else may write. */
+    void foldLog() {
+        try (Handle handle = Jdbi.open(source(writing(), path.toString()).getConnection())) {
+            handle.createQuery("PRAGMA wal_checkpoint(TRUNCATE)").mapToMap().list();
+        } catch (SQLException | JdbiException e) {
+            throw failure("the record was not put in order", e);
+        }
     }
 
     /**
@@ -72,14 +136,28 @@ final class RecordFile {
         return path.toString();
     }
 
-    private Connection connect(SQLiteConfig config, String name, boolean migrate) {
+    private static SQLiteConfig writing() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(JournalMode.WAL);
+        config.setSynchronous(SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        return config;
+    }
+
+    private static SQLiteDataSource source(SQLiteConfig config, String name) {
         config.setBusyTimeout(BUSY_MILLISECONDS);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + name);
+        return source;
+    }
+
+    /** @param prepare is given the schema, 0 for an empty file */
+    private Connection connect(SQLiteDataSource source, ObjIntConsumer<Handle> prepare) {
         try {
             Connection connection = source.getConnection();
             try {
-                examine(connection, source, migrate);
+                Handle handle = Jdbi.open(connection);
+                prepare.accept(handle, knownSchema(handle));
                 return connection;
             } catch (RuntimeException e) {
                 connection.close();
@@ -90,8 +168,7 @@ final class RecordFile {
         }
     }
 
-    private void examine(Connection connection, SQLiteDataSource source, boolean migrate) {
-        Handle handle = Jdbi.open(connection);
+    private int knownSchema(Handle handle) {
         String health =
                 handle.createQuery("PRAGMA quick_check(1)").mapTo(String.class).one();
         if (!health.equals("ok")) {
@@ -105,13 +182,7 @@ final class RecordFile {
                             + ", this program knows " + SCHEMA + "). Use the newer program.",
                     null);
         }
-        if (schema < SCHEMA && !migrate) {
-            throw notARecord("its schema is " + schema + ", not " + SCHEMA);
-        }
-        // Flyway costs half a second in a fresh program: only where there is something to do.
-        if (schema < SCHEMA) {
-            migrate(source);
-        }
+        return schema;
     }
 
     private Optional<Integer> schema(Handle handle) {
@@ -122,20 +193,26 @@ final class RecordFile {
         if (count(handle, "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'") == 0) {
             throw notARecord("it is a database for something else");
         }
-        return handle.createQuery("SELECT max(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success")
-                .mapTo(Integer.class)
-                .findOne();
+        return Optional.of(newestMigration(handle));
+    }
+
+    /** The schema of a record. */
+    static int newestMigration(Handle handle) {
+        return count(
+                handle, "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE success");
     }
 
     private static int count(Handle handle, String sql) {
         return handle.createQuery(sql).mapTo(Integer.class).one();
     }
 
-    private static void migrate(SQLiteDataSource source) {
+    private static void migrate(SQLiteDataSource source, Supplier<UUID> ids) {
         Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/migration")
                 .failOnMissingLocations(true)
+                .javaMigrations(new ChainMigration(ids))
+                .group(true)
                 .load()
                 .migrate();
     }

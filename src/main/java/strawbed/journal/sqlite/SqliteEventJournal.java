@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -41,7 +42,7 @@ public final class SqliteEventJournal implements EventJournal {
             RecordFile file, @Nullable RecordLock lock, Clock clock, ZoneId zone, Supplier<UUID> ids) {
         this.file = file;
         this.lock = lock;
-        this.handle = Jdbi.open(lock == null ? file.connectReadOnly() : file.connect());
+        this.handle = Jdbi.open(lock == null ? file.connectReadOnly() : file.connect(clock, ids));
         this.clock = clock;
         this.events = new EventTable(zone, ids);
         this.statements = new StatementTable(ids);
@@ -60,7 +61,7 @@ public final class SqliteEventJournal implements EventJournal {
         DataFolder.make(directory);
         RecordLock lock = RecordLock.take(directory);
         try {
-            return new SqliteEventJournal(new RecordFile(directory), lock, clock, zone, ids);
+            return new SqliteEventJournal(RecordFile.in(directory), lock, clock, zone, ids);
         } catch (RuntimeException e) {
             lock.close();
             throw e;
@@ -73,7 +74,7 @@ public final class SqliteEventJournal implements EventJournal {
      * @throws JournalException if there is none ({@link Reason#NOT_A_RECORD}), and as {@link #open}
      */
     public static SqliteEventJournal openReadOnly(Path directory, Clock clock, ZoneId zone, Supplier<UUID> ids) {
-        return new SqliteEventJournal(new RecordFile(directory), null, clock, zone, ids);
+        return new SqliteEventJournal(RecordFile.in(directory), null, clock, zone, ids);
     }
 
     @Override
@@ -116,6 +117,23 @@ public final class SqliteEventJournal implements EventJournal {
     @Override
     public List<OpenStatement> openStatements() {
         return read(statements::open);
+    }
+
+    /**
+     * Looks through the whole record: the file, its tables, the chain of facts, whether each can be read, and whether
+     * what the newest backup noted is still there. Takes about twice as long as {@link #all}; others may write
+     * meanwhile.
+     */
+    public RecordHealth verify() {
+        RecordHealth health = read(open -> RecordVerification.of(open, file.path()));
+        List<Finding> findings = new ArrayList<>(health.findings());
+        if (health.isChained()) {
+            BackupNotes.of(file.path())
+                    .newest()
+                    .flatMap(backup -> read(open -> backup.missingFrom(open)))
+                    .ifPresent(findings::add);
+        }
+        return new RecordHealth(health.facts(), health.isChained(), health.last(), health.head(), findings);
     }
 
     @Override

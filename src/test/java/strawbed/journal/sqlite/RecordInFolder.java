@@ -32,6 +32,7 @@ import strawbed.journal.RandomEvents;
 abstract class RecordInFolder {
     static final long SEED = 20261124;
     static final Instant NOW = Instant.parse("2026-11-24T08:05:00.123456789Z");
+    static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
     static final ZoneId ZONE = ZoneId.of("America/Chicago");
     static final CalfId CALF = CalfId.of("019bb5c0-0000-7000-8000-00000000002a");
 
@@ -52,16 +53,16 @@ abstract class RecordInFolder {
     }
 
     SqliteEventJournal open(Supplier<UUID> chosen) {
-        return SqliteEventJournal.open(folder, Clock.fixed(NOW, ZoneOffset.UTC), ZONE, chosen);
+        return SqliteEventJournal.open(folder, CLOCK, ZONE, chosen);
     }
 
     SqliteEventJournal openReadOnly() {
-        return SqliteEventJournal.openReadOnly(folder, Clock.fixed(NOW, ZoneOffset.UTC), ZONE, ids);
+        return SqliteEventJournal.openReadOnly(folder, CLOCK, ZONE, ids);
     }
 
     Connection connectionOfNewRecord() {
         open().close();
-        return new RecordFile(folder).connect();
+        return RecordFile.in(folder).connect(CLOCK, ids);
     }
 
     Path database() {

@@ -59,7 +59,7 @@ class SqliteTroubleIT extends RecordInFolder {
         @Test
         void what_sqlite_says_of_a_read_only_file_is_understood() throws SQLException {
             open().close();
-            try (Connection connection = new RecordFile(folder).connectReadOnly();
+            try (Connection connection = RecordFile.in(folder).connectReadOnly();
                     Statement statement = connection.createStatement()) {
                 assertThatThrownBy(() -> statement.executeUpdate("DELETE FROM event"))
                         .isInstanceOfSatisfying(
@@ -109,9 +109,9 @@ class SqliteTroubleIT extends RecordInFolder {
         @Test
         void a_newer_schema_is_left_alone() throws SQLException {
             open().close();
-            execute("INSERT INTO flyway_schema_history SELECT 2, '2', 'newer', type, 'V2__newer.sql', 1, installed_by,"
-                    + " installed_on, 1, success FROM flyway_schema_history");
-            assertRefused(SqliteTroubleIT.this::open, Reason.NEWER, "its schema is 2, this program knows 1");
+            execute("INSERT INTO flyway_schema_history SELECT 3, '3', 'newer', type, 'V3__newer.sql', 1, installed_by,"
+                    + " installed_on, 1, success FROM flyway_schema_history LIMIT 1");
+            assertRefused(SqliteTroubleIT.this::open, Reason.NEWER, "its schema is 3, this program knows 2");
             assertRefused(SqliteTroubleIT.this::openReadOnly, Reason.NEWER, "Use the newer program");
         }
 

@@ -1,0 +1,205 @@
+package strawbed.journal.sqlite;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
+import strawbed.event.RecordedEvent;
+import strawbed.journal.JournalException;
+import strawbed.journal.JournalException.Reason;
+
+/** Puts a backup in the place of a data folder's record. Immutable, safe for any thread. */
+public final class RecordRestore {
+    /** What SQLite may keep beside a file, and the file last. */
+    private static final List<String> PARTS = List.of("-shm", "-wal", "");
+
+    private final Path directory;
+    private final RecordFile record;
+    private final Clock clock;
+
+    /**
+     * @param directory the data folder; made if it is not there
+     * @param clock dates what is replaced
+     */
+    public RecordRestore(Path directory, Clock clock) {
+        this.directory = directory;
+        this.record = RecordFile.in(directory);
+        this.clock = clock;
+    }
+
+    /**
+     * What was done.
+     *
+     * @param health of the record that is there now
+     * @param kept where the record that was there is now; null if there was none
+     */
+    public record Restored(RecordHealth health, @Nullable Path kept) {}
+
+    /**
+     * Looks through the backup, copies it into the data folder and puts it in the record's place. The record that was
+     * there stays under a dated name.
+     *
+     * @param backup a record's file; it is only read
+     * @param replace whether facts may be replaced that the backup lacks, or a record that cannot be read
+     * @throws JournalException if the backup is not sound, if another program writes to the record
+     *     ({@link Reason#BUSY}), if the record has facts that the backup lacks ({@link Reason#EXISTS}), or if the disk
+     *     refuses; then the record is as it was
+     */
+    public Restored from(Path backup, boolean replace) {
+        DataFolder.make(directory);
+        RecordLock lock = RecordLock.take(directory);
+        try (Handle source = Jdbi.open(RecordFile.at(backup).connectReadOnly())) {
+            refuseItself(backup);
+            refuseUnsound(backup, RecordVerification.of(source, backup));
+            if (Files.exists(record.path())) {
+                compare(source, backup, replace);
+            }
+            return copy(source, backup);
+        } finally {
+            lock.close();
+        }
+    }
+
+    private Restored copy(Handle source, Path backup) {
+        Instant now = clock.instant();
+        Path fresh = record.beside("restoring", now);
+        try {
+            RecordHealth health = RecordCopy.write(source, fresh);
+            refuseUnsound(backup, health);
+            Path kept = put(fresh, isAnythingThere() ? record.beside("replaced", now) : null);
+            new RecordBackup(directory).note(backup, health, clock);
+            return new Restored(health, kept);
+        } finally {
+            remove(fresh);
+        }
+    }
+
+    /** A log that lost its file counts: SQLite would take it for the log of the restored file. */
+    private boolean isAnythingThere() {
+        return PARTS.stream().anyMatch(part -> Files.exists(record.path().resolveSibling("record.db" + part)));
+    }
+
+    private void remove(Path fresh) {
+        try {
+            Files.deleteIfExists(fresh);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    private void refuseItself(Path backup) {
+        try {
+            if (Files.exists(record.path()) && Files.isSameFile(backup, record.path())) {
+                throw new JournalException(
+                        Reason.EXISTS, backup + " is the record itself. Give the file of a backup.", null);
+            }
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    private static void refuseUnsound(Path backup, RecordHealth health) {
+        if (!health.isSound()) {
+            Finding first = health.findings().get(0);
+            throw new JournalException(
+                    Reason.CORRUPT,
+                    "The backup " + backup + " is not sound and was not restored; "
+                            + (health.findings().size() == 1
+                                    ? "this was found: "
+                                    : "the first of " + health.findings().size() + " findings: ")
+                            + first.what() + " Take another backup.",
+                    null);
+        }
+    }
+
+    private void compare(Handle source, Path backup, boolean replace) {
+        Set<RecordedEvent> lacking;
+        try {
+            lacking = new HashSet<>(facts(record));
+        } catch (JournalException e) {
+            if (replace) {
+                return;
+            }
+            throw new JournalException(
+                    Reason.EXISTS,
+                    "Nothing was restored: the record in " + directory + " cannot be read, so nobody can tell what it"
+                            + " has that the backup lacks (" + e.getMessage() + ") To put the backup in its place all"
+                            + " the same, give --replace; the record is then kept under another name.",
+                    e);
+        }
+        reader().all(source).forEach(lacking::remove);
+        if (!lacking.isEmpty() && !replace) {
+            throw new JournalException(Reason.EXISTS, lost(lacking, backup), null);
+        }
+        record.foldLog();
+    }
+
+    private String lost(Set<RecordedEvent> lacking, Path backup) {
+        Instant first = lacking.stream()
+                .map(RecordedEvent::recordedAt)
+                .min(Instant::compareTo)
+                .orElseThrow();
+        return "Nothing was restored: the record in " + directory + " has "
+                + (lacking.size() == 1 ? "1 fact" : lacking.size() + " facts") + " that " + backup
+                + " lacks, the first saved at " + first + ". To put the backup in its place all the same, give"
+                + " --replace; the record is then kept under another name.";
+    }
+
+    private static List<RecordedEvent> facts(RecordFile file) {
+        try (Handle handle = Jdbi.open(file.connectReadOnly())) {
+            return reader().all(handle);
+        }
+    }
+
+    private static EventTable reader() {
+        return new EventTable(ZoneOffset.UTC, () -> new UUID(0, 0));
+    }
+
+    /** @param kept where the record that is there goes; null if there is none */
+    private @Nullable Path put(Path fresh, @Nullable Path kept) {
+        try {
+            if (kept != null) {
+                move(record.path(), kept);
+            }
+            try {
+                Files.move(fresh, record.path(), StandardCopyOption.ATOMIC_MOVE);
+            } catch (IOException e) {
+                if (kept != null) {
+                    move(kept, record.path());
+                }
+                throw e;
+            }
+            return kept;
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    /** The log moves with its file: alone it would be taken for that of the next file with its name. */
+    private static void move(Path from, Path to) throws IOException {
+        for (String part : PARTS) {
+            Path file = from.resolveSibling(from.getFileName() + part);
+            if (Files.exists(file)) {
+                Files.move(file, to.resolveSibling(to.getFileName() + part), StandardCopyOption.ATOMIC_MOVE);
+            }
+        }
+    }
+
+    private JournalException failed(IOException e) {
+        return new JournalException(
+                Reason.FAILED,
+                "The record in " + directory + " was not replaced: " + DataFolder.reasonOf(e)
+                        + ". Check the disk and your right to write there, then try again.",
+                e);
+    }
+}

@@ -1,0 +1,79 @@
+package strawbed.journal.sqlite;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** The vectors were computed by another program from the encoding's description: Python's hashlib and struct. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ChainHashTest {
+    private static final String STATION = "019bb5c0-0000-7000-8000-000000000001";
+    private static final String FIRST = "7d34dad15f9eccda63fea71e9e7b597a507fe10e491b0db5f8584d184f274a34";
+
+    @Test
+    void the_first_row_of_a_station_has_the_hash_of_the_vector() {
+        EventRow row = new EventRow(
+                "019bb5c0-0000-7000-8000-00000000002b",
+                "2026-11-24T08:05:00.123456789Z",
+                "2026-11-24T08:04:00Z",
+                "America/Chicago",
+                "019bb5c0-0000-7000-8000-00000000002a",
+                "ColostrumFed",
+                1,
+                "{\"volume\":3.5,\"unit\":\"quart\"}",
+                "voice",
+                "[\"calf\",\"130\",\"é 牛\"]",
+                "understood",
+                "g1",
+                "m1",
+                null);
+        assertThat(ChainHash.of(STATION, null, row)).isEqualTo(FIRST);
+    }
+
+    @Test
+    void the_next_row_is_chained_to_it() {
+        EventRow row = new EventRow(
+                "019bb5c0-0000-7000-8000-00000000002c",
+                "2026-11-24T08:06:00Z",
+                "2026-11-24T08:06:00Z",
+                "America/Chicago",
+                null,
+                "FeedRefused",
+                1,
+                "{}",
+                "button",
+                null,
+                "",
+                null,
+                null,
+                null);
+        assertThat(ChainHash.of(STATION, FIRST, row))
+                .isEqualTo("33fd731a7ef14728be01cfac5d5ac3507b2cd4b28d731bf39f7877b643343bda");
+    }
+
+    @Test
+    void nothing_is_not_empty_and_no_letter_can_change_its_field() {
+        List<EventRow> rows = List.of(
+                row("ab", "c", null, 1),
+                row("a", "bc", null, 1),
+                row("abc", "", null, 1),
+                row("", "abc", null, 1),
+                row("", "abc", "", 1),
+                row("", "abc", "\u0000", 1),
+                row("", "abc", null, 11));
+        Set<String> hashes = new HashSet<>();
+        rows.forEach(row -> hashes.add(ChainHash.of(STATION, null, row)));
+        rows.forEach(row -> hashes.add(ChainHash.of(STATION, "", row)));
+        assertThat(hashes).hasSize(2 * rows.size());
+    }
+
+    private static EventRow row(String zone, String json, @Nullable String sound, int version) {
+        return new EventRow("i", "r", "o", zone, null, "t", version, json, "s", null, null, null, null, sound);
+    }
+}
