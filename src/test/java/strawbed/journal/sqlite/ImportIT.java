@@ -52,7 +52,9 @@ class ImportIT extends RecordInFolder {
             assertThat(added.get(7).event()).isEqualTo(events.get(9).event());
             assertThat(journal.all()).hasSize(13).startsWith(own.toArray(RecordedEvent[]::new));
             assertThat(journal.append(randomFacts(1)).get(0).sequence()).isEqualTo(14);
-            assertThat(journal.verify().isSound()).as("what was imported is chained too").isTrue();
+            assertThat(journal.verify().isSound())
+                    .as("what was imported is chained too")
+                    .isTrue();
         }
     }
 
