@@ -39,10 +39,7 @@ record Birth(CalfRecord calf, Herd herd, Farm farm, Messages messages, Figures f
     private Line outcome() {
         List<String> reasons = new ArrayList<>();
         reasons.add(judgements()
-                .rule(
-                        ACCOUNT_OUTCOME_RULE,
-                        Setting.STILLBIRTH_WITHIN_HOURS,
-                        settings.value(Setting.STILLBIRTH_WITHIN_HOURS, farm.protocolFor(calf))));
+                .rule(ACCOUNT_OUTCOME_RULE, farm.protocolFor(calf), settings, Setting.STILLBIRTH_WITHIN_HOURS));
         return judgements()
                 .line(
                         ACCOUNT_OUTCOME,
@@ -111,9 +108,10 @@ record Birth(CalfRecord calf, Herd herd, Farm farm, Messages messages, Figures f
                         judgements()
                                 .rule(
                                         ACCOUNT_HEAT_RULE,
+                                        farm.protocolFor(calf),
+                                        settings,
                                         Setting.HEAT_INDEX_AT_RISK,
-                                        settings.value(Setting.HEAT_INDEX_AT_RISK, farm.protocolFor(calf)),
-                                        settings.value(Setting.HEAT_INDEX_MARKED, farm.protocolFor(calf)))));
+                                        Setting.HEAT_INDEX_MARKED)));
     }
 
     private Judgements judgements() {

@@ -72,11 +72,12 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
         reasons.add(judgements()
                 .rule(
                         ACCOUNT_FIRST_FEED_RULE,
+                        protocol(),
+                        settings,
+                        Setting.BEST_WITHIN_HOURS,
                         Setting.TARGET_WITHIN_HOURS,
-                        value(Setting.BEST_WITHIN_HOURS),
-                        value(Setting.TARGET_WITHIN_HOURS),
-                        value(Setting.ACCEPTABLE_WITHIN_HOURS),
-                        value(Setting.LATE_WITHIN_HOURS)));
+                        Setting.ACCEPTABLE_WITHIN_HOURS,
+                        Setting.LATE_WITHIN_HOURS));
         AgeStart.of(dose.calf())
                 .filter(AgeStart::isEstimated)
                 .ifPresent(start -> reasons.add(messages.word(start.basis())));
@@ -107,11 +108,7 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
     private Line size() {
         List<String> reasons = new ArrayList<>();
         if (dose.shareOfBirthWeight().value().isPresent()) {
-            reasons.add(judgements()
-                    .rule(
-                            ACCOUNT_DOSE_RULE,
-                            Setting.DOSE_BIRTH_WEIGHT_PERCENT,
-                            value(Setting.DOSE_BIRTH_WEIGHT_PERCENT)));
+            reasons.add(judgements().rule(ACCOUNT_DOSE_RULE, protocol(), settings, Setting.DOSE_BIRTH_WEIGHT_PERCENT));
             reasons.addAll(judgements().assumed(dose.assumptions()));
         } else {
             dose.shareOfBirthWeight()
@@ -169,9 +166,10 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
                         List.of(judgements()
                                 .rule(
                                         ACCOUNT_WARMTH_RULE,
+                                        protocol(),
+                                        settings,
                                         Setting.FEED_COOL_BELOW_FAHRENHEIT,
-                                        value(Setting.FEED_COOL_BELOW_FAHRENHEIT),
-                                        value(Setting.FEED_HOT_ABOVE_FAHRENHEIT)))));
+                                        Setting.FEED_HOT_ABOVE_FAHRENHEIT))));
     }
 
     private Line quality(Judged<ColostrumQuality> quality) {
@@ -184,14 +182,16 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
                         ? judgements()
                                 .rule(
                                         ACCOUNT_BRIX_RULE,
+                                        protocol(),
+                                        settings,
                                         Setting.GOOD_FROM_BRIX_PERCENT,
-                                        value(Setting.GOOD_FROM_BRIX_PERCENT),
-                                        value(Setting.LOW_BELOW_BRIX_PERCENT))
+                                        Setting.LOW_BELOW_BRIX_PERCENT)
                         : judgements()
                                 .rule(
                                         ACCOUNT_HYDROMETER_RULE,
-                                        Setting.GOOD_FROM_GRAMS_PER_LITER,
-                                        value(Setting.GOOD_FROM_GRAMS_PER_LITER)));
+                                        protocol(),
+                                        settings,
+                                        Setting.GOOD_FROM_GRAMS_PER_LITER));
         if (byBrix) {
             reasons.add(messages.text(
                     ACCOUNT_BRIX_ACCURACY,
@@ -238,9 +238,10 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
         reasons.add(judgements()
                 .rule(
                         ACCOUNT_MASS_RULE,
+                        protocol(),
+                        settings,
                         Setting.ANTIBODY_LOW_BELOW_GRAMS,
-                        value(Setting.ANTIBODY_LOW_BELOW_GRAMS),
-                        value(Setting.ANTIBODY_ADVISED_GRAMS)));
+                        Setting.ANTIBODY_ADVISED_GRAMS));
         mass.value().ifPresent(known -> reasons.addAll(judgements().assumed(known.assumptions())));
         return judgements().line(ACCOUNT_MASS, mass, this::mass, reasons);
     }
@@ -306,10 +307,6 @@ record Enough(FirstDose dose, Farm farm, Messages messages, Figures figures, Set
 
     private Protocol protocol() {
         return dose.protocol();
-    }
-
-    private String value(Setting setting) {
-        return settings.value(setting, protocol());
     }
 
     private String litres(BigDecimal litres) {

@@ -3,7 +3,6 @@ package strawbed.care;
 import static strawbed.protocol.Setting.*;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import strawbed.protocol.Setting;
 
 /** What can be due for a calf, most urgent for the calf first, with the settings that its rule is made of. */
@@ -53,6 +52,6 @@ public enum DueKind {
 
     /** Where the usual values of its rule come from. */
     public String source() {
-        return settings.stream().map(Setting::source).distinct().collect(Collectors.joining("; "));
+        return Setting.sources(settings);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * All that a farm can set, with the usual value, the plausible range, the reason, and the source of the usual value.
@@ -311,6 +312,11 @@ public enum Setting {
     /** Where the usual value comes from. */
     public String source() {
         return source;
+    }
+
+    /** Where the usual values of several settings come from, each source once, in the settings' order. */
+    public static String sources(List<Setting> settings) {
+        return settings.stream().map(Setting::source).distinct().collect(Collectors.joining("; "));
     }
 
     /** The name in the file, without its section. */

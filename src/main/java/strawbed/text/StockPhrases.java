@@ -102,6 +102,6 @@ public final class StockPhrases {
         Object[] words = List.of(values).stream()
                 .map(setting -> settings.value(setting, protocol))
                 .toArray();
-        return messages.text(DUE_WHY, messages.text(rule, words), values[0].source());
+        return messages.text(DUE_WHY, messages.text(rule, words), Setting.sources(List.of(values)));
     }
 }

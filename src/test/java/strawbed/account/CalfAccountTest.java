@@ -80,6 +80,16 @@ class CalfAccountTest {
     }
 
     @Test
+    void a_rule_of_several_figures_names_the_source_of_each() {
+        Told told = born().a("02:20", new Event.ColostrumTestedByBrix(new BigDecimal("22")))
+                .a("03:30", fed("3"));
+        assertThat(line(told, "Was it enough", "Colostrum").reasons().get(0))
+                .contains("Michigan State University Extension", "Buczinski and Vandeweerd 2016");
+        assertThat(line(told, "Was it enough", "First feed").reasons().get(0))
+                .contains("Fischer 2018", "Gold Standards III", "Osaka 2014");
+    }
+
+    @Test
     void a_suckled_calf_has_at_least_what_was_measured() {
         Told told = born().a("03:00", fed("2")).a("03:30", new Event.DamNursed());
         assertThat(line(told, "Was it enough", "First dose").reasons())

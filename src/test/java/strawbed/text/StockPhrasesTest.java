@@ -47,6 +47,9 @@ class StockPhrasesTest {
                         "Frozen it keeps 365 days. Source: Ontario calf-care extension, Storing colostrum.",
                         "Thaw it in water no hotter than 122 °F, not at room heat. Source: Ontario calf-care"
                                 + " extension, Storing colostrum.");
+        assertThat(PHRASES.why(stored(null, null)))
+                .containsExactly("In a refrigerator it keeps 2 days; at room temperature no longer than 30 min. Source:"
+                        + " common practice, no published source; Ontario calf-care extension, Storing colostrum.");
         assertThat(PHRASES.why(stored(null, Term.ColostrumTreatment.HEAT_TREATED)))
                 .hasSize(2)
                 .last()
