@@ -2,6 +2,7 @@ package strawbed.event;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -455,6 +456,58 @@ public sealed interface Event {
         }
     }
 
+    /**
+     * Who works from now on, chosen at the recorder.
+     *
+     * @param operator null for nobody
+     */
+    record OperatorChosen(@Nullable String operator) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.operatorChosen(this);
+        }
+    }
+
+    /**
+     * Old sounds were removed by the farm's own rule. What was heard in them stays in the record.
+     *
+     * @param count how many
+     * @param bytes how much room they took
+     */
+    record SoundsRemoved(int count, long bytes) implements Event {
+        public SoundsRemoved {
+            if (count < 1 || bytes < 0) {
+                throw new IllegalArgumentException("nobody removes " + count + " sounds of " + bytes + " bytes");
+            }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.soundsRemoved(this);
+        }
+    }
+
+    /**
+     * The computer's clock jumped: times told before and after it do not fit together.
+     *
+     * @param expected what it should have shown
+     * @param found what it showed
+     */
+    record ClockChanged(Instant expected, Instant found) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.clockChanged(this);
+        }
+    }
+
+    /** The computer's time zone is another one than at the fact before; a change to summer time is none. */
+    record ZoneChanged(ZoneId from, ZoneId to) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.zoneChanged(this);
+        }
+    }
+
     /** One method per kind of event. */
     interface Cases<R> {
         R calfOpened(CalfOpened e);
@@ -538,5 +591,13 @@ public sealed interface Event {
         R protocolAdopted(ProtocolAdopted e);
 
         R eventWithdrawn(EventWithdrawn e);
+
+        R operatorChosen(OperatorChosen e);
+
+        R soundsRemoved(SoundsRemoved e);
+
+        R clockChanged(ClockChanged e);
+
+        R zoneChanged(ZoneChanged e);
     }
 }

@@ -89,6 +89,13 @@ public final class EventSheet {
             "humidity_percent",
             "settings",
             "event_withdrawn",
+            "operator_chosen",
+            "sounds_removed",
+            "sounds_removed_bytes",
+            "clock_expected_utc",
+            "clock_found_utc",
+            "zone_from",
+            "zone_to",
             "event_sound",
             "source",
             "words",
@@ -135,6 +142,13 @@ public final class EventSheet {
             entry("ColostrumSourceNoted.source", "colostrum_source"),
             entry("humidity", "humidity_percent"),
             entry("event", "event_withdrawn"),
+            entry("operator", "operator_chosen"),
+            entry("SoundsRemoved.count", "sounds_removed"),
+            entry("bytes", "sounds_removed_bytes"),
+            entry("expected", "clock_expected_utc"),
+            entry("found", "clock_found_utc"),
+            entry("from", "zone_from"),
+            entry("to", "zone_to"),
             entry("sound", "event_sound"));
 
     private final EventCodec codec = new EventCodec();
@@ -204,6 +218,8 @@ public final class EventSheet {
             row.number(column, number);
         } else if (value instanceof Integer number) {
             row.number(column, number);
+        } else if (value instanceof Long number) {
+            row.number(column, number.longValue());
         } else if (value instanceof Boolean truth) {
             row.text(column, yesOrNo(truth));
         } else if (value instanceof Map<?, ?> settings) {

@@ -71,6 +71,10 @@ final class Sheet {
             return put(column, number == null ? null : number.toString());
         }
 
+        Row number(String column, long number) {
+            return put(column, Long.toString(number));
+        }
+
         private Row put(String column, @Nullable String cell) {
             int place = columns.indexOf(column);
             if (place < 0) {

@@ -100,6 +100,10 @@ final class EventOfFields {
                         in.term("treatment", Term.ColostrumTreatment.class));
             case "ProtocolAdopted" -> new Event.ProtocolAdopted(in.must("settings", in.texts("settings")));
             case "EventWithdrawn" -> new Event.EventWithdrawn(new EventId(in.must("event", in.id("event"))));
+            case "OperatorChosen" -> new Event.OperatorChosen(in.text("operator"));
+            case "SoundsRemoved" -> new Event.SoundsRemoved(whole("count"), in.must("bytes", in.count("bytes")));
+            case "ClockChanged" -> new Event.ClockChanged(instant("expected"), instant("found"));
+            case "ZoneChanged" -> new Event.ZoneChanged(in.must("from", in.zone("from")), in.must("to", in.zone("to")));
             default -> throw in.newer("this type");
         };
     }

@@ -228,6 +228,26 @@ final class FieldsOfEvent implements Event.Cases<WrittenFields> {
         return none().text("event", e.event().toString());
     }
 
+    @Override
+    public WrittenFields operatorChosen(Event.OperatorChosen e) {
+        return none().text("operator", e.operator());
+    }
+
+    @Override
+    public WrittenFields soundsRemoved(Event.SoundsRemoved e) {
+        return none().whole("count", e.count()).count("bytes", e.bytes());
+    }
+
+    @Override
+    public WrittenFields clockChanged(Event.ClockChanged e) {
+        return none().instant("expected", e.expected()).instant("found", e.found());
+    }
+
+    @Override
+    public WrittenFields zoneChanged(Event.ZoneChanged e) {
+        return none().text("from", e.from().getId()).text("to", e.to().getId());
+    }
+
     private static WrittenFields none() {
         return new WrittenFields();
     }

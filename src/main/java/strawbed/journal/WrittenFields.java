@@ -25,6 +25,10 @@ final class WrittenFields {
         return put(name, value);
     }
 
+    WrittenFields count(String name, long value) {
+        return put(name, value);
+    }
+
     /** Plain and without trailing zeros: 130, 2.5. */
     WrittenFields number(String name, @Nullable BigDecimal value) {
         if (value == null) {

@@ -313,6 +313,26 @@ public final class EventPhrases implements Event.Cases<String> {
         return wording.text(EVENT_WITHDRAWN);
     }
 
+    @Override
+    public String operatorChosen(Event.OperatorChosen e) {
+        return e.operator() == null ? wording.text(EVENT_OPERATOR_NONE) : wording.text(EVENT_OPERATOR, e.operator());
+    }
+
+    @Override
+    public String soundsRemoved(Event.SoundsRemoved e) {
+        return wording.text(EVENT_SOUNDS_REMOVED, count(e.count()));
+    }
+
+    @Override
+    public String clockChanged(Event.ClockChanged e) {
+        return wording.text(e.found().isBefore(e.expected()) ? EVENT_CLOCK_BACK : EVENT_CLOCK_FORWARD);
+    }
+
+    @Override
+    public String zoneChanged(Event.ZoneChanged e) {
+        return wording.text(EVENT_ZONE_CHANGED, e.to().getId());
+    }
+
     /** A cow or a batch that was named says where it comes from, whether or not the source was said as well. */
     private String source(Event.ColostrumSourceNoted e) {
         if (e.cow() != null) {

@@ -3,6 +3,8 @@ package strawbed.calf;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -90,6 +92,10 @@ public final class RandomEvents {
                 () -> new Event.ColostrumStored("b1", volume(), maybe(decimal(50)), null),
                 () -> new Event.ProtocolAdopted(
                         new TreeMap<>(Map.of("target_within_hours", pick(List.of("1.5", "2", "3", "x"))))),
+                () -> new Event.OperatorChosen(maybe("Ines")),
+                () -> new Event.SoundsRemoved(3, 4_000_000),
+                () -> new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.plusSeconds(60)),
+                () -> new Event.ZoneChanged(ZoneOffset.UTC, ZoneId.of("America/Chicago")),
                 () -> new Event.EventWithdrawn(
                         earlier.isEmpty()
                                 ? EventId.of("00000000-0000-7000-8000-000000000000")

@@ -2,6 +2,8 @@ package strawbed.journal;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.TreeMap;
 import strawbed.event.Event;
@@ -104,6 +106,11 @@ final class ApprovedEvents {
             Map.entry("VetCalled.v1.silent", new Event.VetCalled(null)),
             Map.entry("TreatmentNoted.v1", new Event.TreatmentNoted(Term.Treatment.VACCINE, "0008.wav")),
             Map.entry("TreatmentNoted.v1.silent", new Event.TreatmentNoted(Term.Treatment.TREATMENT, null)),
+            Map.entry("OperatorChosen.v1", new Event.OperatorChosen("Ines")),
+            Map.entry("OperatorChosen.v1.nobody", new Event.OperatorChosen(null)),
+            Map.entry("SoundsRemoved.v1", new Event.SoundsRemoved(12, 5_000_000_000L)),
+            Map.entry("ClockChanged.v1", new Event.ClockChanged(T, U)),
+            Map.entry("ZoneChanged.v1", new Event.ZoneChanged(ZoneId.of("America/Chicago"), ZoneOffset.UTC)),
             Map.entry("VoiceNoteTaken.v1", new Event.VoiceNoteTaken("0009.wav")),
             Map.entry("VoiceNoteTaken.v1.silent", new Event.VoiceNoteTaken(null)),
             Map.entry(

@@ -5,6 +5,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,8 @@ import strawbed.measure.VolumeUnit;
 public final class RandomEvents {
     private static final List<String> TEXTS =
             List.of("130", "0042", "hutch 12", "a \"quoted\" word", "back\\slash", "ligne é, 牛", "\u0000\n\t", "");
+
+    private static final ZoneId[] ZONES = {ZoneId.of("America/Chicago"), ZoneOffset.UTC, ZoneId.of("Europe/Dublin")};
 
     private final Random random;
 
@@ -80,6 +84,12 @@ public final class RandomEvents {
         }
         if (type == int.class || type == Integer.class) {
             return random.nextInt(7);
+        }
+        if (type == long.class) {
+            return random.nextLong(1L << 50);
+        }
+        if (type == ZoneId.class) {
+            return pick(ZONES);
         }
         if (type == boolean.class) {
             return random.nextBoolean();

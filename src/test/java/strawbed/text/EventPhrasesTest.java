@@ -6,6 +6,7 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -182,6 +183,17 @@ class EventPhrasesTest {
                         "2 quarts of colostrum stored, batch 12, Brix 24 percent, frozen",
                         "two quarts of colostrum stored, batch one two, Brix twenty four percent, frozen"),
                 row(new Event.ProtocolAdopted(new TreeMap<>()), "protocol taken up"),
+                row(new Event.OperatorChosen("Ines"), "Ines works now"),
+                row(new Event.OperatorChosen(null), "nobody is chosen"),
+                row(
+                        new Event.SoundsRemoved(12, 345),
+                        "old sounds removed by the farm's rule: 12",
+                        "old sounds removed by the farm's rule: twelve"),
+                row(new Event.ClockChanged(Instant.EPOCH.plusSeconds(9), Instant.EPOCH), "the clock went back"),
+                row(new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.plusSeconds(9)), "the clock jumped ahead"),
+                row(
+                        new Event.ZoneChanged(ZoneOffset.UTC, ZoneId.of("America/Chicago")),
+                        "time zone changed to America/Chicago"),
                 row(
                         new Event.SerumTested(Term.SerumMeasure.IGG, new BigDecimal("18.5"), null),
                         "serum antibody 18.5 g/L",

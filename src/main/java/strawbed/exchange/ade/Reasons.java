@@ -229,6 +229,26 @@ record Reasons(boolean damKnown, boolean lastTold) implements Event.Cases<WhyNot
         return ABOUT_THE_RECORD;
     }
 
+    @Override
+    public WhyNotExported operatorChosen(Event.OperatorChosen e) {
+        return ABOUT_THE_RECORD;
+    }
+
+    @Override
+    public WhyNotExported soundsRemoved(Event.SoundsRemoved e) {
+        return ABOUT_THE_RECORD;
+    }
+
+    @Override
+    public WhyNotExported clockChanged(Event.ClockChanged e) {
+        return ABOUT_THE_RECORD;
+    }
+
+    @Override
+    public WhyNotExported zoneChanged(Event.ZoneChanged e) {
+        return ABOUT_THE_RECORD;
+    }
+
     private static WhyNotExported toldAgain(String said) {
         return said.isBlank() ? EMPTY : TOLD_AGAIN;
     }
