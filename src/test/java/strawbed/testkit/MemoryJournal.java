@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
@@ -21,6 +25,7 @@ import strawbed.journal.OpenStatement;
 public final class MemoryJournal implements EventJournal {
     private final List<RecordedEvent> events = new ArrayList<>();
     private final Map<UUID, OpenStatement> open = new LinkedHashMap<>();
+    private final List<NewOpenStatement> kept = new ArrayList<>();
     private final List<String> settled = new ArrayList<>();
     private final Instant now;
     private long ids;
@@ -84,6 +89,7 @@ public final class MemoryJournal implements EventJournal {
     public OpenStatement keep(NewOpenStatement statement) {
         OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
         open.put(kept.id(), kept);
+        this.kept.add(statement);
         return kept;
     }
 
@@ -99,6 +105,14 @@ public final class MemoryJournal implements EventJournal {
     @Override
     public List<OpenStatement> openStatements() {
         return List.copyOf(open.values());
+    }
+
+    @Override
+    public Set<String> soundNames() {
+        return Stream.concat(
+                        kept.stream().map(NewOpenStatement::sound),
+                        events.stream().map(event -> event.provenance().sound()).filter(Objects::nonNull))
+                .collect(Collectors.toSet());
     }
 
     @Override
