@@ -30,6 +30,7 @@ public final class MemoryJournal implements EventJournal {
     private final Instant now;
     private long ids;
     private @Nullable String failure;
+    private @Nullable String refusal;
 
     public MemoryJournal(Instant now) {
         this.now = now;
@@ -40,6 +41,17 @@ public final class MemoryJournal implements EventJournal {
         failure = reason;
     }
 
+    /** Everything is refused from now on, for this reason; null ends that. */
+    public void refuseAll(@Nullable String reason) {
+        refusal = reason;
+    }
+
+    private void refuse() {
+        if (refusal != null) {
+            throw new JournalException(JournalException.Reason.FULL, refusal, null);
+        }
+    }
+
     /** How kept statements came to their end, each as "words: how". */
     public List<String> settled() {
         return List.copyOf(settled);
@@ -47,6 +59,7 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public List<RecordedEvent> append(List<NewEvent> more) {
+        refuse();
         if (failure != null) {
             String reason = failure;
             failure = null;
@@ -87,6 +100,7 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public OpenStatement keep(NewOpenStatement statement) {
+        refuse();
         OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
         open.put(kept.id(), kept);
         this.kept.add(statement);
@@ -95,6 +109,7 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public void settle(UUID id, String how) {
+        refuse();
         OpenStatement statement = open.remove(id);
         if (statement == null) {
             throw new IllegalArgumentException("No open statement has the id " + id);
