@@ -1,7 +1,6 @@
 package strawbed.app;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -79,9 +78,9 @@ final class Answers {
         try {
             Path parent = file.toAbsolutePath().getParent();
             if (parent != null) {
-                Files.createDirectories(parent);
+                OwnersFile.makeFolder(parent);
             }
-            Files.write(file, new PdfCardWriter().write(card, paper, now));
+            OwnersFile.write(file, new PdfCardWriter().write(card, paper, now));
         } catch (IOException e) {
             throw new BadInputException(
                     "The card cannot be written to " + file

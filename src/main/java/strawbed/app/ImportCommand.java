@@ -143,8 +143,11 @@ final class ImportCommand implements Callable<Integer> {
         return Main.of(main).err();
     }
 
-    private static EventJournal open(Settings settings) {
-        return SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids(settings));
+    private EventJournal open(Settings settings) {
+        SqliteEventJournal journal =
+                SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids(settings));
+        RecordTelling.findings(journal).forEach(err()::println);
+        return journal;
     }
 
     private static TimeOrderedIds ids(Settings settings) {

@@ -1,6 +1,5 @@
 package strawbed.app;
 
-import java.nio.file.Files;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
@@ -9,6 +8,7 @@ import strawbed.calf.Herd;
 import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.EventJournal;
+import strawbed.journal.JournalException;
 import strawbed.journal.sqlite.SqliteEventJournal;
 import strawbed.protocol.Protocols;
 
@@ -50,9 +50,13 @@ final class RecordReading {
         return Protocols.of(events(settings));
     }
 
-    /** Whether there is a record yet. */
+    /**
+     * Whether there is a record yet.
+     *
+     * @throws JournalException if there was one, and its file was emptied or taken away
+     */
     static boolean isThere(Settings settings) {
-        return Files.exists(settings.data().resolve("record.db"));
+        return SqliteEventJournal.isThere(settings.data());
     }
 
     /** All events of the record in its order; none where there is no record yet. */

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ final class RecordTelling {
      * @throws BadInputException with all findings if it is not sound
      */
     static String record(Settings settings) {
-        if (!isThere(settings)) {
+        if (!RecordReading.isThere(settings)) {
             return "none yet in " + settings.data() + "; the recorder makes it when it first listens";
         }
         try (SqliteEventJournal journal = SqliteEventJournal.openReadOnly(
@@ -39,7 +40,9 @@ final class RecordTelling {
             if (!health.isSound()) {
                 throw new BadInputException("not as it should be. " + findings(health));
             }
-            return summary(health) + ", " + journal.openStatements().size() + " open statements, in " + settings.data();
+            int open = journal.openStatements().size();
+            return summary(health) + ", " + open + (open == 1 ? " open statement" : " open statements") + ", in "
+                    + settings.data();
         }
     }
 
@@ -47,7 +50,7 @@ final class RecordTelling {
     static String backup(Settings settings) {
         Optional<Backup> newest = new RecordBackup(settings.data()).newest();
         if (newest.isEmpty()) {
-            return isThere(settings)
+            return RecordReading.isThere(settings)
                     ? "none yet; make one with \"strawbed backup FILE\" and keep it on another disk"
                     : "none needed yet";
         }
@@ -65,6 +68,11 @@ final class RecordTelling {
                         ? ", chain whole"
                         : ", no chain yet: the recorder makes it when it next listens, and keeps a copy from before")
                 + (health.head() == null ? "" : " (" + health.head().substring(0, 8) + ")");
+    }
+
+    /** What a person must be told of a record that was opened for writing, each on a line; mostly nothing. */
+    static List<String> findings(SqliteEventJournal journal) {
+        return journal.findings().stream().map(Finding::text).toList();
     }
 
     /** Each finding on a line of its own, under how many there are. */
@@ -85,10 +93,6 @@ final class RecordTelling {
             throw new IllegalStateException("the command line was not set up");
         }
         return file;
-    }
-
-    private static boolean isThere(Settings settings) {
-        return Files.exists(settings.data().resolve("record.db"));
     }
 
     private static String facts(long count) {

@@ -35,6 +35,7 @@ final class Recorder {
     private final EventJournal journal;
     private final SoundFolder sounds;
     private final Clock clock;
+    private final LeftOpen left;
     private final Supplier<UUID> ids;
     private final String grammarVersion;
     private final String modelName;
@@ -48,11 +49,17 @@ final class Recorder {
     /**
      * An utterance with its place in the sound folder.
      *
-     * @param sound its file name; null when it could not be written
+     * @param name of its file
+     * @param isWritten whether the file could be written
      * @param open the open statement it is, if it is one
      */
-    private record Kept(
-            Heard heard, @Nullable String sound, @Nullable UUID open) {}
+    private record Kept(Heard heard, String name, boolean isWritten, LeftOpen.@Nullable Slip open) {
+        /** Its file, if it has one. */
+        @Nullable
+        String sound() {
+            return isWritten ? name : null;
+        }
+    }
 
     Recorder(
             EventJournal journal,
@@ -63,6 +70,7 @@ final class Recorder {
             String modelName) {
         this.journal = journal;
         this.sounds = sounds;
+        this.left = new LeftOpen(journal, sounds);
         this.clock = clock;
         this.ids = ids;
         this.grammarVersion = grammarVersion;
@@ -92,6 +100,7 @@ final class Recorder {
     /** Takes an utterance and gives what to say; nothing while it is paused. */
     List<Prompt> heard(Heard heard) {
         Interpretation meaning = heard.meaning();
+        left.tryAgain();
         if (paused && !isWakeUp(meaning)) {
             return List.of();
         }
@@ -120,6 +129,7 @@ final class Recorder {
 
     /** A button or key. */
     List<Prompt> pressed(Control control) {
+        left.tryAgain();
         return step(new DialogInput.Ordered(control, null, Provenance.Source.BUTTON));
     }
 
@@ -130,7 +140,13 @@ final class Recorder {
 
     /** Puts a pending statement among the open ones, at the end of listening. */
     List<Prompt> stop() {
-        return step(new DialogInput.TimedOut());
+        left.tryAgain();
+        boolean waitedBefore = left.isWaiting();
+        List<Prompt> prompts = new ArrayList<>(step(new DialogInput.TimedOut()));
+        if (waitedBefore && prompts.stream().noneMatch(Prompt.NotKept.class::isInstance)) {
+            prompts.add(new Prompt.NotKept(left.refusal()));
+        }
+        return prompts;
     }
 
     private static boolean isWakeUp(Interpretation meaning) {
@@ -140,24 +156,28 @@ final class Recorder {
     private Kept keepSound(Heard heard, List<Prompt> prompts) {
         Kept before = heard.goesOn() ? current : null;
         if (before != null && before.open() != null) {
-            journal.settle(before.open(), "the speaker went on");
+            left.settle(before.open(), "the speaker went on");
+            tellUnlessKept(before.open(), prompts);
         }
-        String again = before == null ? null : before.sound();
-        String name = again == null ? sounds.newName() : again;
+        String name = before == null ? sounds.newName() : before.name();
         Kept kept;
         try {
             sounds.write(name, heard.sound());
-            kept = new Kept(heard, name, null);
+            kept = new Kept(heard, name, true, null);
         } catch (AudioException failure) {
-            prompts.add(new Prompt.NotSaved(sentence(failure)));
-            kept = new Kept(heard, null, null);
+            prompts.add(new Prompt.NotKept(LeftOpen.sentence(failure)));
+            kept = new Kept(heard, name, false, null);
         }
         current = kept;
         return kept;
     }
 
-    private static String sentence(RuntimeException failure) {
-        return Objects.requireNonNullElse(failure.getMessage(), failure.toString());
+    /** Nothing is called kept that is not. */
+    private void tellUnlessKept(LeftOpen.Slip slip, List<Prompt> prompts) {
+        if (!slip.isKept()) {
+            prompts.removeIf(Prompt.KeptOpen.class::isInstance);
+            prompts.add(new Prompt.NotKept(left.refusal()));
+        }
     }
 
     private List<Prompt> step(DialogInput input) {
@@ -169,7 +189,7 @@ final class Recorder {
                     || (paused && order.control() != Control.WAKE_UP_RECORDER);
         }
         prompts.addAll(step.prompts());
-        step.keep().forEach(this::keepOpen);
+        step.keep().forEach(kept -> tellUnlessKept(keepOpen(kept), prompts));
         if (input instanceof DialogInput.Said) {
             waiting = current;
             askedAt = clock.instant();
@@ -186,32 +206,35 @@ final class Recorder {
             herd = herd.plus(saved);
             return new DialogInput.Committed(saved);
         } catch (JournalException failure) {
-            return new DialogInput.Failed(sentence(failure));
+            return new DialogInput.Failed(LeftOpen.sentence(failure));
         }
     }
 
-    private void keepOpen(DialogStep.Kept left) {
-        Kept of = left.provenance().sound() != null
-                        && waiting != null
-                        && left.provenance().sound().equals(waiting.sound())
-                ? waiting
-                : current;
+    private LeftOpen.Slip keepOpen(DialogStep.Kept one) {
+        Kept of = waiting != null && isOf(waiting, one.provenance()) ? waiting : current;
         if (of == null) {
-            throw new AssertionError("a statement was left that nobody heard: " + left);
+            throw new AssertionError("a statement was left that nobody heard: " + one);
         }
         Heard heard = of.heard();
-        UUID open = journal.keep(new NewOpenStatement(
+        LeftOpen.Slip slip = left.leave(
+                new NewOpenStatement(
                         heard.speech().start(),
                         heard.sound().duration(),
                         heard.meaning().verdict(),
                         heard.meaning().words(),
                         null,
-                        String.valueOf(left.provenance().sound())))
-                .id();
-        if (left.why().equals("cancelled")) {
-            journal.settle(open, left.why());
-        } else if (of.equals(current)) {
-            current = new Kept(heard, of.sound(), open);
+                        of.name()),
+                of.isWritten() ? null : heard.sound(),
+                one.why().equals("cancelled") ? one.why() : null);
+        if (!one.why().equals("cancelled") && of.equals(current)) {
+            current = new Kept(heard, of.name(), of.isWritten(), slip);
         }
+        return slip;
+    }
+
+    /** By its sound; where that could not be written, by its words. */
+    private static boolean isOf(Kept kept, Provenance provenance) {
+        return Objects.equals(kept.sound(), provenance.sound())
+                && (kept.isWritten() || kept.heard().meaning().words().equals(provenance.words()));
     }
 }

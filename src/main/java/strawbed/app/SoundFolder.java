@@ -3,8 +3,10 @@ package strawbed.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import strawbed.audio.AudioException;
 import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
@@ -19,6 +21,28 @@ final class SoundFolder {
         this.ids = ids;
     }
 
+    /** Takes from others the right to look into it, as it may have been made by an older program. */
+    void keepToOwner() throws IOException {
+        if (Files.isDirectory(folder)) {
+            OwnersFile.keepToOwner(folder);
+        }
+    }
+
+    /** The names of all files in it, in the order of their names; none where there is no folder yet. */
+    List<String> names() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    /** The file of a sound, there or not. */
+    Path file(String name) {
+        return folder.resolve(name);
+    }
+
     /** A name for a new sound. */
     String newName() {
         return ids.get() + ".wav";
@@ -31,7 +55,7 @@ final class SoundFolder {
      */
     void write(String name, Sound sound) {
         try {
-            Files.createDirectories(folder);
+            OwnersFile.makeFolder(folder);
         } catch (IOException e) {
             throw new AudioException(
                     "The folder " + folder

@@ -44,14 +44,17 @@ final class Stage implements AutoCloseable {
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
-        EventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
+        SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {
+            RecordTelling.findings(journal).forEach(err::println);
+            SoundFolder sounds = new SoundFolder(settings.data(), ids);
+            FoundSounds.adopt(journal, sounds).forEach(err::println);
             FarmProtocol.adopt(journal, settings).forEach(err::println);
             List<String> open = RecordReading.openCalves(journal);
             Ears ears = Ears.forCalves(settings, open);
             Recorder recorder = new Recorder(
                     journal,
-                    new SoundFolder(settings.data(), ids),
+                    sounds,
                     settings.clock(),
                     ids,
                     ears.grammarVersion(),

@@ -59,6 +59,12 @@ public final class Sound {
         return samples.clone();
     }
 
+    /** Whether another sound is the beginning of this one, wherever each stood in its source. */
+    public boolean startsWith(Sound other) {
+        return other.samples.length <= samples.length
+                && Arrays.equals(samples, 0, other.samples.length, other.samples, 0, other.samples.length);
+    }
+
     /**
      * The part from one sample to before another.
      *

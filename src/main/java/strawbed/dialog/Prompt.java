@@ -21,6 +21,9 @@ public sealed interface Prompt {
     /** The facts are not on disk, and the statement is still pending. */
     record NotSaved(String reason) implements Prompt {}
 
+    /** What was said, or its sound, could not be kept; it is tried again with all that follows. */
+    record NotKept(String reason) implements Prompt {}
+
     /** The statement was thrown away on the person's word; its sound is kept. */
     record Cancelled() implements Prompt {}
 

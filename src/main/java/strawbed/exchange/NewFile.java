@@ -11,7 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a file that was not there, whole or not at all. */
+/** Writes a file that was not there, whole or not at all, and its owner's alone: it tells of farm and people. */
 public final class NewFile {
     /** What writes the content. */
     @FunctionalInterface
@@ -33,9 +33,8 @@ public final class NewFile {
         }
         Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
         try {
-            // In a folder of its own until it is whole; a temporary file would be for this user's eyes only.
-            Path workshop = Files.createTempDirectory(folder, "strawbed-export");
-            Path part = workshop.resolve("part");
+            // A temporary file is for this user's eyes only, and so is what it becomes.
+            Path part = Files.createTempFile(folder, "strawbed-", ".part");
             try {
                 try (BufferedWriter out = Files.newBufferedWriter(part)) {
                     content.writeTo(out);
@@ -46,7 +45,6 @@ public final class NewFile {
                 Files.move(part, whole);
             } finally {
                 Files.deleteIfExists(part);
-                Files.delete(workshop);
             }
         } catch (FileAlreadyExistsException failure) {
             throw exists(file, failure);

@@ -2,6 +2,7 @@ package strawbed.journal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
@@ -51,6 +52,9 @@ public interface EventJournal extends AutoCloseable {
 
     /** The statements that were kept and not settled, in the order in which they were kept. */
     List<OpenStatement> openStatements();
+
+    /** The file names of all sounds that a fact or a statement names, also a statement that was settled. */
+    Set<String> soundNames();
 
     /** Lets go of the record; a second call does nothing. */
     @Override

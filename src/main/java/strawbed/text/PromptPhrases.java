@@ -40,6 +40,9 @@ final class PromptPhrases {
         if (prompt instanceof Prompt.NotSaved failed) {
             return wording.text(PROMPT_NOT_SAVED, Sentences.ended(failed.reason()));
         }
+        if (prompt instanceof Prompt.NotKept failed) {
+            return wording.text(PROMPT_NOT_KEPT, Sentences.ended(failed.reason()));
+        }
         if (prompt instanceof Prompt.Undone undone) {
             return undone.facts() == 1
                     ? wording.text(PROMPT_UNDONE_ONE)

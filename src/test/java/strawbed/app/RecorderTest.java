@@ -196,6 +196,84 @@ class RecorderTest {
     }
 
     @Test
+    void a_full_disk_keeps_nothing_open_says_so_and_tries_again() {
+        hears("new calf twelve heifer");
+        journal.refuseAll("the disk is full");
+        assertThat(recorder.stop()).containsExactly(new Prompt.NotKept("the disk is full"));
+        assertThat(hears("did you see the game"))
+                .containsExactly(new Prompt.NotUnderstood(), new Prompt.NotKept("the disk is full"));
+        assertThat(recorder.stop()).as("at the end once more").containsExactly(new Prompt.NotKept("the disk is full"));
+        assertThat(journal.openStatements()).isEmpty();
+
+        journal.refuseAll(null);
+        assertThat(hears("new calf thirteen bull")).hasExactlyElementsOfTypes(Prompt.ReadBack.class);
+        assertThat(journal.openStatements())
+                .extracting(open -> open.statement().words().get(1))
+                .containsExactly("calf", "you");
+        assertThat(hears("confirm entry")).contains(new Prompt.Saved(2, "13"));
+        assertThat(recorder.stop()).isEmpty();
+    }
+
+    @Test
+    void what_the_speaker_went_on_from_is_settled_when_there_is_room() {
+        hears("did you see");
+        journal.refuseAll("the disk is full");
+        assertThat(hears("new calf twelve heifer", true)).contains(new Prompt.NotKept("the disk is full"));
+        journal.refuseAll(null);
+        assertThat(hears("confirm entry")).contains(new Prompt.Saved(2, "12"));
+        assertThat(journal.openStatements()).isEmpty();
+        assertThat(journal.settled()).containsExactly("did you see: the speaker went on");
+    }
+
+    @Test
+    void a_cancelled_statement_is_settled_when_there_is_room() {
+        hears("new calf twelve heifer");
+        journal.refuseAll("the disk is full");
+        assertThat(hears("cancel entry"))
+                .containsExactly(new Prompt.Cancelled(), new Prompt.NotKept("the disk is full"));
+        journal.refuseAll(null);
+        assertThat(recorder.stop()).isEmpty();
+        assertThat(journal.openStatements()).isEmpty();
+        assertThat(journal.settled()).containsExactly("new calf twelve heifer: cancelled");
+    }
+
+    @Test
+    void a_sound_that_cannot_be_written_is_told_and_written_when_it_can() throws Exception {
+        Path place = folder.resolve("sounds");
+        Files.writeString(place, "a file where the folder should be");
+        assertThat(hears("new calf twelve heifer"))
+                .hasExactlyElementsOfTypes(Prompt.NotKept.class, Prompt.ReadBack.class);
+        assertThat(hears("new calf thirteen bull"))
+                .hasExactlyElementsOfTypes(Prompt.NotKept.class, Prompt.ReadBack.class);
+        assertThat(journal.openStatements())
+                .singleElement()
+                .satisfies(open -> assertThat(open.statement().words())
+                        .as("the one that waited, and not the one that came")
+                        .contains("twelve"));
+        Files.delete(place);
+        assertThat(hears("confirm entry")).contains(new Prompt.Saved(2, "13"));
+        assertThat(hears("did you see the game")).containsExactly(new Prompt.NotUnderstood());
+        assertThat(journal.openStatements())
+                .hasSize(2)
+                .allSatisfy(open ->
+                        assertThat(place.resolve(open.statement().sound())).exists());
+        assertThat(journal.all().get(0).provenance().sound())
+                .as("named only if it is there")
+                .isNull();
+    }
+
+    @Test
+    void more_than_memory_should_hold_lets_the_oldest_go() {
+        journal.refuseAll("the disk is full");
+        for (int i = 0; i < LeftOpen.MOST + 5; i++) {
+            assertThat(hears("did you see the game")).hasSize(2);
+        }
+        journal.refuseAll(null);
+        recorder.stop();
+        assertThat(journal.openStatements()).hasSize(LeftOpen.MOST);
+    }
+
+    @Test
     void not_breathing_warns_before_anything_is_confirmed() {
         hasCalf("twelve");
         assertThat(hears("calf twelve not breathing").get(0)).isEqualTo(new Prompt.Warn(Caution.NOT_BREATHING));

@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
@@ -21,10 +25,12 @@ import strawbed.journal.OpenStatement;
 public final class MemoryJournal implements EventJournal {
     private final List<RecordedEvent> events = new ArrayList<>();
     private final Map<UUID, OpenStatement> open = new LinkedHashMap<>();
+    private final List<NewOpenStatement> kept = new ArrayList<>();
     private final List<String> settled = new ArrayList<>();
     private final Instant now;
     private long ids;
     private @Nullable String failure;
+    private @Nullable String refusal;
 
     public MemoryJournal(Instant now) {
         this.now = now;
@@ -35,6 +41,17 @@ public final class MemoryJournal implements EventJournal {
         failure = reason;
     }
 
+    /** Everything is refused from now on, for this reason; null ends that. */
+    public void refuseAll(@Nullable String reason) {
+        refusal = reason;
+    }
+
+    private void refuse() {
+        if (refusal != null) {
+            throw new JournalException(JournalException.Reason.FULL, refusal, null);
+        }
+    }
+
     /** How kept statements came to their end, each as "words: how". */
     public List<String> settled() {
         return List.copyOf(settled);
@@ -42,6 +59,7 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public List<RecordedEvent> append(List<NewEvent> more) {
+        refuse();
         if (failure != null) {
             String reason = failure;
             failure = null;
@@ -82,13 +100,16 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public OpenStatement keep(NewOpenStatement statement) {
+        refuse();
         OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
         open.put(kept.id(), kept);
+        this.kept.add(statement);
         return kept;
     }
 
     @Override
     public void settle(UUID id, String how) {
+        refuse();
         OpenStatement statement = open.remove(id);
         if (statement == null) {
             throw new IllegalArgumentException("No open statement has the id " + id);
@@ -99,6 +120,14 @@ public final class MemoryJournal implements EventJournal {
     @Override
     public List<OpenStatement> openStatements() {
         return List.copyOf(open.values());
+    }
+
+    @Override
+    public Set<String> soundNames() {
+        return Stream.concat(
+                        kept.stream().map(NewOpenStatement::sound),
+                        events.stream().map(event -> event.provenance().sound()).filter(Objects::nonNull))
+                .collect(Collectors.toSet());
     }
 
     @Override

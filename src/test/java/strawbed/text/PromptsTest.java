@@ -246,6 +246,7 @@ class PromptsTest {
                 new Prompt.Warn(Caution.COLD),
                 new Prompt.Saved(1, null),
                 new Prompt.NotSaved("no room"),
+                new Prompt.NotKept("no room"),
                 new Prompt.Cancelled(),
                 new Prompt.Undone(2),
                 new Prompt.KeptOpen(),

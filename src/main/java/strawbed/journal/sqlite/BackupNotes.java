@@ -2,6 +2,8 @@ package strawbed.journal.sqlite;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
@@ -38,14 +41,14 @@ final class BackupNotes {
         line.put("facts", backup.facts());
         line.put("last", backup.last());
         line.put("head", backup.head());
-        try {
-            Files.writeString(
-                    file,
-                    JSON.std.asString(line) + "\n",
-                    StandardCharsets.UTF_8,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.APPEND,
-                    StandardOpenOption.SYNC);
+        try (FileChannel notes = FileChannel.open(
+                file,
+                Set.of(StandardOpenOption.CREATE, StandardOpenOption.APPEND, StandardOpenOption.SYNC),
+                DataFolder.ownersFile(file))) {
+            ByteBuffer bytes = StandardCharsets.UTF_8.encode(JSON.std.asString(line) + "\n");
+            while (bytes.hasRemaining()) {
+                notes.write(bytes);
+            }
         } catch (IOException e) {
             throw new JournalException(
                     Reason.FAILED,

@@ -82,9 +82,11 @@ final class RecordFile {
      */
     Connection connect(Clock clock, Supplier<UUID> ids) {
         // SQLite would open it all the same and refuse the first fact, in the middle of the night.
-        if (Files.exists(path) && !Files.isWritable(path)) {
+        if (EmptiedRecord.isThere(path) && !Files.isWritable(path)) {
             throw SqliteFailure.readOnly(NOT_OPENED, path, null);
         }
+        // SQLite gives the log and its index the rights of the file.
+        DataFolder.makeOwners(path);
         SQLiteDataSource source = source(writing(), path.toString());
         return connect(source, (handle, schema) -> {
             // Flyway costs half a second in a fresh program: only where there is something to do.
@@ -99,14 +101,15 @@ final class RecordFile {
 
     /** A connection for reading from a record of any schema that has facts. */
     Connection connectReadOnly() {
-        if (!Files.isRegularFile(path)) {
-            throw notARecord("there is no such file");
+        if (!EmptiedRecord.isThere(path)) {
+            throw notARecord(Files.exists(path) ? "it is empty" : "there is no such file");
         }
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
         SQLiteDataSource source = source(config, unchanging() ? path.toUri() + "?immutable=1" : path.toString());
         return connect(source, (handle, schema) -> {
             if (schema < OLDEST_READABLE) {
+                refuseWithoutLog();
                 throw notARecord("its schema is " + schema + ", not " + SCHEMA);
             }
             if (schema < OPERATOR_SCHEMA) {
@@ -114,6 +117,17 @@ final class RecordFile {
                 handle.execute("CREATE TEMP VIEW event AS SELECT *, NULL AS operator FROM main.event");
             }
         });
+    }
+
+    /** A record whose first night was never folded in has all its facts, and even its tables, in its log. */
+    private void refuseWithoutLog() {
+        HeadNote.Head newest = HeadNote.of(path).read().newest();
+        if (newest != null) {
+            throw new JournalException(
+                    Reason.CORRUPT,
+                    "The record was not read. " + newest.missing("all are gone").text(),
+                    null);
+        }
     }
 
     /** Takes what is in the log beside the file into the file. Nobody else may write. */

@@ -75,7 +75,9 @@ final class RecordLock implements AutoCloseable {
     private static FileChannel lockedChannel(Path directory, Path file) {
         try {
             FileChannel channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                    file,
+                    Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE),
+                    DataFolder.ownersFile(file));
             try {
                 if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
                     throw busy(directory, readHolder(channel));

@@ -20,8 +20,8 @@ import strawbed.journal.JournalException.Reason;
 
 /** Puts a backup in the place of a data folder's record. Immutable, safe for any thread. */
 public final class RecordRestore {
-    /** What SQLite may keep beside a file, and the file last. */
-    private static final List<String> PARTS = List.of("-shm", "-wal", "");
+    /** The notes last, so that they still tell when only a part of this was done. */
+    private static final List<String> PARTS = List.of("-shm", "-wal", "", "-head", "-lost");
 
     private final Path directory;
     private final RecordFile record;
@@ -77,10 +77,28 @@ public final class RecordRestore {
             RecordHealth health = RecordCopy.write(source, fresh);
             refuseUnsound(backup, health);
             Path kept = put(fresh, isAnythingThere() ? record.beside("replaced", now) : null);
+            note(health);
             new RecordBackup(directory).note(backup, health, clock);
             return new Restored(health, kept);
         } finally {
             remove(fresh);
+        }
+    }
+
+    /** The notes of the record before moved away with it. */
+    private void note(RecordHealth health) {
+        if (health.head() == null) {
+            return;
+        }
+        try (HeadNote note = HeadNote.of(record.path())) {
+            note.write(new HeadNote.Head(health.last(), health.head()));
+            note.force();
+        } catch (IOException e) {
+            throw new JournalException(
+                    Reason.FAILED,
+                    "The record in " + directory + " was replaced, but no note of its newest fact could be written: "
+                            + DataFolder.reasonOf(e) + ". Check the disk and your right to write there.",
+                    e);
         }
     }
 

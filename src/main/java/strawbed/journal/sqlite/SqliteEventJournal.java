@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -36,6 +37,7 @@ public final class SqliteEventJournal implements EventJournal {
     private final Clock clock;
     private final EventTable events;
     private final StatementTable statements;
+    private final NewestFact newest;
     private boolean closed;
 
     private SqliteEventJournal(
@@ -43,6 +45,7 @@ public final class SqliteEventJournal implements EventJournal {
         this.file = file;
         this.lock = lock;
         this.handle = Jdbi.open(lock == null ? file.connectReadOnly() : file.connect(clock, ids));
+        this.newest = new NewestFact(file.path());
         this.clock = clock;
         this.events = new EventTable(zone, ids);
         this.statements = new StatementTable(ids);
@@ -61,11 +64,27 @@ public final class SqliteEventJournal implements EventJournal {
         DataFolder.make(directory);
         RecordLock lock = RecordLock.take(directory);
         try {
-            return new SqliteEventJournal(RecordFile.in(directory), lock, clock, zone, ids);
+            SqliteEventJournal journal = new SqliteEventJournal(RecordFile.in(directory), lock, clock, zone, ids);
+            try {
+                journal.read(journal.newest::compareAndNote);
+                return journal;
+            } catch (RuntimeException e) {
+                journal.close();
+                throw e;
+            }
         } catch (RuntimeException e) {
             lock.close();
             throw e;
         }
+    }
+
+    /**
+     * Whether a data folder has a record; false where none was begun yet.
+     *
+     * @throws JournalException if there was one, and its file was emptied or taken away
+     */
+    public static boolean isThere(Path directory) {
+        return EmptiedRecord.isThere(RecordFile.in(directory).path());
     }
 
     /**
@@ -81,12 +100,16 @@ public final class SqliteEventJournal implements EventJournal {
     public List<RecordedEvent> append(List<NewEvent> added) {
         Instant now = clock.instant();
         String otherwise = added.size() == 1 ? "1 fact was not saved" : added.size() + " facts were not saved";
-        return write(otherwise, open -> events.append(open, added, now));
+        List<RecordedEvent> saved = write(otherwise, open -> events.append(open, added, now));
+        noteNewest(saved);
+        return saved;
     }
 
     @Override
     public List<RecordedEvent> importAll(List<RecordedEvent> imported) {
-        return write("nothing was imported", open -> events.importAll(open, imported));
+        List<RecordedEvent> saved = write("nothing was imported", open -> events.importAll(open, imported));
+        noteNewest(saved);
+        return saved;
     }
 
     @Override
@@ -115,19 +138,27 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
+    public Set<String> soundNames() {
+        return read(statements::soundNames);
+    }
+
+    @Override
     public List<OpenStatement> openStatements() {
         return read(statements::open);
     }
 
     /**
      * Looks through the whole record: the file, its tables, the chain of facts, whether each can be read, and whether
-     * what the newest backup noted is still there. Takes about twice as long as {@link #all}; others may write
+     * what the newest backup and the note of the newest fact name is still there. Takes about twice as long as {@link #all}; others may write
      * meanwhile.
      */
     public RecordHealth verify() {
+        // Before the record is read: a recorder that runs meanwhile adds to both.
+        HeadNote.Noted noted = HeadNote.of(file.path()).read();
         RecordHealth health = read(open -> RecordVerification.of(open, file.path()));
         List<Finding> findings = new ArrayList<>(health.findings());
         if (health.isChained()) {
+            findings.addAll(read(noted::missingFrom));
             BackupNotes.of(file.path())
                     .newest()
                     .flatMap(backup -> read(open -> backup.missingFrom(open)))
@@ -147,17 +178,25 @@ public final class SqliteEventJournal implements EventJournal {
         } catch (JdbiException e) {
             throw file.failure("the record was not closed", e);
         } finally {
+            newest.close();
             if (lock != null) {
                 lock.close();
             }
         }
     }
 
-    /** Lets the file grow to this many pages of 4096 bytes only, as a full disk would; for tests. */
-    void limitPages(int pages) {
-        read(open -> open.createQuery("PRAGMA max_page_count = " + pages)
-                .mapTo(Long.class)
-                .one());
+    /**
+     * What a person must be told of a record that was opened for writing, mostly nothing: facts that were saved and are
+     * gone, files that others may read, a note that the disk refuses at present. None of it stops the recording.
+     */
+    public synchronized List<Finding> findings() {
+        return newest.findings();
+    }
+
+    private void noteNewest(List<RecordedEvent> saved) {
+        if (!saved.isEmpty()) {
+            read(newest::note);
+        }
     }
 
     private <T> T write(String otherwise, Function<Handle, T> work) {

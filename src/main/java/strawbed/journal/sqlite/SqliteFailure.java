@@ -1,6 +1,7 @@
 package strawbed.journal.sqlite;
 
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
@@ -66,6 +67,17 @@ final class SqliteFailure {
                 file + " may only be read",
                 "Ask for the right to write to it, or choose another data folder.",
                 cause);
+    }
+
+    /** When the record's file could not even be made. */
+    static JournalException notMade(Path file, IOException failure) {
+        boolean noSpace = String.valueOf(failure.getMessage()).contains("No space");
+        return exception(
+                noSpace ? Reason.FULL : Reason.FAILED,
+                "the record was not opened",
+                noSpace ? "the disk that holds " + file + " is full" : file + " cannot be made (" + failure + ")",
+                noSpace ? "Free some space, then try again." : "Check the disk and your right to write there.",
+                failure);
     }
 
     static JournalException damaged(String otherwise, Path file, String how, @Nullable Exception cause) {

@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
@@ -61,6 +62,14 @@ final class StatementTable {
         return handle.createQuery("SELECT *" + OPEN + " ORDER BY sequence")
                 .map((row, context) -> read(row))
                 .list();
+    }
+
+    /** The sounds of all facts and of all statements, settled ones too. */
+    Set<String> soundNames(Handle handle) {
+        return handle.createQuery(
+                        "SELECT sound FROM open_statement" + " UNION SELECT sound FROM event WHERE sound IS NOT NULL")
+                .mapTo(String.class)
+                .set();
     }
 
     private OpenStatement read(ResultSet row) throws SQLException {

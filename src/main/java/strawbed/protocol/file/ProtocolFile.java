@@ -66,15 +66,13 @@ public final class ProtocolFile {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
             }
-            // In a folder of its own until it is whole; a temporary file would be for this user's eyes only.
-            Path workshop = Files.createTempDirectory(folder, NAME);
-            Path part = workshop.resolve(NAME);
+            // A temporary file is for this user's eyes only, and so is what it becomes.
+            Path part = Files.createTempFile(folder, NAME, ".part");
             try {
                 Files.writeString(part, text(protocol));
                 Files.move(part, whole);
             } finally {
                 Files.deleteIfExists(part);
-                Files.delete(workshop);
             }
         } catch (FileAlreadyExistsException exists) {
             throw new ProtocolFileException(

@@ -149,7 +149,7 @@ class BackupAndRestoreIT extends RecordInFolder {
             assertThat(record()).isEqualTo(saved);
             assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(database())))
                     .isEqualTo("rw-------");
-            assertThat(names(folder)).containsExactly("backups.jsonl", "record.db", "record.lock");
+            assertThat(names(folder)).containsExactly("backups.jsonl", "record.db", "record.db-head", "record.lock");
             try (SqliteEventJournal journal = open()) {
                 journal.append(randomFacts(2));
                 assertThat(journal.verify().findings()).isEmpty();

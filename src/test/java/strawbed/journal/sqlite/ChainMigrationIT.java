@@ -121,7 +121,10 @@ class ChainMigrationIT extends RecordInFolder {
         try (var files = Files.list(folder)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder(
-                            "record.db", "record.lock", copy().getFileName().toString());
+                            "record.db",
+                            "record.db-head",
+                            "record.lock",
+                            copy().getFileName().toString());
         }
     }
 

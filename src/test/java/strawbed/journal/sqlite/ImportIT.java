@@ -83,17 +83,6 @@ class ImportIT extends RecordInFolder {
     }
 
     @Test
-    void a_disk_that_is_full_in_the_middle_leaves_the_record_as_it_was() {
-        List<RecordedEvent> events = other(2000);
-        try (SqliteEventJournal journal = open()) {
-            List<RecordedEvent> own = journal.append(randomFacts(2));
-            journal.limitPages(40);
-            assertRefused(() -> journal.importAll(events), Reason.FULL, "Nothing was imported");
-            assertThat(journal.all()).isEqualTo(own);
-        }
-    }
-
-    @Test
     void a_record_opened_for_reading_imports_nothing() {
         List<RecordedEvent> events = other(1);
         open().close();

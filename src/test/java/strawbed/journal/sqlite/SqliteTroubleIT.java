@@ -10,7 +10,6 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -74,32 +73,6 @@ class SqliteTroubleIT extends RecordInFolder {
         void a_file_where_the_folder_should_be_is_named() throws IOException {
             Files.writeString(folder, "hay");
             assertRefused(SqliteTroubleIT.this::open, Reason.NOT_A_RECORD, folder + " is a file");
-        }
-
-        @Test
-        void a_full_disk_hurts_nothing_and_passes() {
-            List<RecordedEvent> saved = new ArrayList<>();
-            try (SqliteEventJournal journal = open()) {
-                saved.addAll(journal.append(randomFacts(3)));
-                journal.limitPages(1);
-                assertRefused(
-                        () -> {
-                            for (int i = 0; i < 1000; i++) {
-                                saved.addAll(journal.append(randomFacts(40)));
-                            }
-                        },
-                        Reason.FULL,
-                        "40 facts were not saved",
-                        "full",
-                        "Free some space");
-                assertThat(journal.all()).isEqualTo(saved);
-                journal.limitPages(1_000_000);
-                saved.addAll(journal.append(randomFacts(40)));
-                assertThat(journal.all()).isEqualTo(saved);
-            }
-            try (SqliteEventJournal journal = open()) {
-                assertThat(journal.all()).isEqualTo(saved);
-            }
         }
     }
 
