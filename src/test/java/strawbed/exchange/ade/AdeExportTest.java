@@ -94,7 +94,7 @@ class AdeExportTest {
 
     @Test
     void the_resources_of_one_type_are_a_collection_of_their_own() {
-        Told told = new RandomEvents(8).told(300);
+        Told told = new RandomEvents(8).told(600);
         AdeExport export = AdeExport.of(told.herd(), FARM);
         List<Map<String, Object>> all = list(parsed(export.json()), "member");
         List<Map<String, Object>> byType = Arrays.stream(AdeType.values())
