@@ -47,10 +47,11 @@ final class Stage implements AutoCloseable {
         EventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {
             FarmProtocol.adopt(journal, settings).forEach(err::println);
-            List<String> open = RecordReading.openCalves(journal);
-            Ears ears = Ears.forCalves(settings, open);
+            Herd herd = HerdReading.recent(journal, settings.clock().instant(), Instant.MAX);
+            Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()));
             Recorder recorder = new Recorder(
                     journal,
+                    herd,
                     new SoundFolder(settings.data(), ids),
                     settings.clock(),
                     ids,

@@ -1,6 +1,7 @@
 package strawbed.journal;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import strawbed.event.RecordedEvent;
  * what still counts. Days are those of UTC: a fact that was recorded on the day of a limit is always in.
  */
 public interface RecordParts {
+    /** Calves in a portion: enough that asking costs little, few enough for a small memory. */
+    int PORTION = 500;
+
     /** By what a fact can name a calf, its dam, another calf or colostrum. */
     enum Naming {
         /** Its own number: when it was opened, when it was numbered, on a tag. White space and zeros do not matter. */
@@ -34,6 +38,16 @@ public interface RecordParts {
 
     /** The calves that were opened, in the order of the record, also those whose opening was withdrawn. */
     List<CalfId> calves();
+
+    /** The same in portions of a few hundred, so that all calves can be gone through without holding them all. */
+    default List<List<CalfId>> calvesInPortions() {
+        List<CalfId> all = calves();
+        List<List<CalfId>> portions = new ArrayList<>();
+        for (int from = 0; from < all.size(); from += PORTION) {
+            portions.add(all.subList(from, Math.min(all.size(), from + PORTION)));
+        }
+        return List.copyOf(portions);
+    }
 
     /** The calves of which any fact was recorded from the one day to the other. */
     Set<CalfId> calvesRecorded(Instant from, Instant until);

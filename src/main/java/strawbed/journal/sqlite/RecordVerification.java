@@ -54,7 +54,7 @@ final class RecordVerification {
         int schema = RecordFile.newestMigration(handle);
         boolean isChained = schema >= 2;
         step(open -> integrity());
-        step(open -> tables(isChained));
+        step(open -> tables(isChained, schema >= 4));
         step(open -> references());
         if (isChained) {
             step(open -> station());
@@ -85,9 +85,9 @@ final class RecordVerification {
     }
 
     /** Also finds triggers that a tool took away to change what they protect, and those that it left behind. */
-    private void tables(boolean isChained) {
+    private void tables(boolean isChained, boolean isIndexed) {
         Map<String, String> found = definitions(handle);
-        Map<String, String> made = made(isChained);
+        Map<String, String> made = made(isChained, isIndexed);
         made.forEach((name, definition) -> {
             if (!found.containsKey(name)) {
                 add("The record's " + name + " is gone: somebody removed it.", COMPARE);
@@ -100,12 +100,15 @@ final class RecordVerification {
                 .forEach(name -> add("The record has a " + name + " that Strawbed did not make.", COMPARE));
     }
 
-    private static Map<String, String> made(boolean isChained) {
+    private static Map<String, String> made(boolean isChained, boolean isIndexed) {
         try (Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
                 Statement statement = memory.createStatement()) {
             statement.executeUpdate(ChainMigration.script("/db/migration/V1__journal.sql"));
             if (isChained) {
                 statement.executeUpdate(ChainMigration.script(ChainMigration.SCRIPT));
+            }
+            if (isIndexed) {
+                statement.executeUpdate(ChainMigration.script("/db/migration/V4__indexes.sql"));
             }
             return definitions(Jdbi.open(memory));
         } catch (SQLException e) {
