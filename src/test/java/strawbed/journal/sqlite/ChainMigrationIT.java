@@ -36,6 +36,7 @@ class ChainMigrationIT extends RecordInFolder {
         Flyway.configure()
                 .dataSource("jdbc:sqlite:" + database(), null, null)
                 .locations("classpath:db/migration")
+                .target("1")
                 .load()
                 .migrate();
         try (Connection raw = raw();
