@@ -32,6 +32,9 @@ public interface EventJournal extends RecordParts, AutoCloseable {
      */
     List<RecordedEvent> importAll(List<RecordedEvent> events);
 
+    /** What {@link #importAll} would come to. Nothing is written. */
+    ImportPlan plan(List<RecordedEvent> imported);
+
     /** All facts in the order in which they were saved; of a big record more than a small computer can hold. */
     List<RecordedEvent> all();
 

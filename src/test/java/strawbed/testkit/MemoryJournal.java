@@ -69,9 +69,14 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public List<RecordedEvent> importAll(List<RecordedEvent> imported) {
-        List<RecordedEvent> added = ImportPlan.of(events, imported).orRefuse().added();
+        List<RecordedEvent> added = plan(imported).orRefuse().added();
         events.addAll(added);
         return added;
+    }
+
+    @Override
+    public ImportPlan plan(List<RecordedEvent> imported) {
+        return ImportPlan.of(events, events.size(), imported);
     }
 
     @Override

@@ -38,12 +38,6 @@ final class EventParts {
         this.table = table;
     }
 
-    long last(Handle handle) {
-        return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM event")
-                .mapTo(Long.class)
-                .one();
-    }
-
     long count(Handle handle, long last) {
         return handle.createQuery("SELECT count(*) FROM event WHERE sequence <= :last")
                 .bind("last", last)

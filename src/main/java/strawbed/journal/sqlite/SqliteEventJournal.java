@@ -24,6 +24,7 @@ import strawbed.event.NewEvent;
 import strawbed.event.RecordedEvent;
 import strawbed.journal.EventJournal;
 import strawbed.journal.EventSource;
+import strawbed.journal.ImportPlan;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
 import strawbed.journal.NewOpenStatement;
@@ -98,6 +99,11 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
+    public ImportPlan plan(List<RecordedEvent> imported) {
+        return read(open -> events.plan(open, imported));
+    }
+
+    @Override
     public List<RecordedEvent> all() {
         return read(events::all);
     }
@@ -109,7 +115,7 @@ public final class SqliteEventJournal implements EventJournal {
 
     @Override
     public EventSource asItIs() {
-        long last = read(parts::last);
+        long last = read(events::last);
         return new EventSource() {
             @Override
             public long count() {
