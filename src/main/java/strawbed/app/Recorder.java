@@ -103,7 +103,13 @@ final class Recorder {
         List<Prompt> prompts = new ArrayList<>();
         Kept kept = keepSound(heard, prompts);
         Provenance provenance = new Provenance(
-                Provenance.Source.VOICE, meaning.words(), meaning.verdict(), grammarVersion, modelName, kept.sound());
+                Provenance.Source.VOICE,
+                meaning.words(),
+                meaning.verdict(),
+                grammarVersion,
+                modelName,
+                kept.sound(),
+                null);
         if (meaning instanceof Interpretation.Understood understood) {
             prompts.addAll(step(new DialogInput.Said(understood.statement(), List.of(), provenance, heard.goesOn())));
         } else if (meaning instanceof Interpretation.Unsure unsure) {

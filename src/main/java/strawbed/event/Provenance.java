@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param grammar the version of the grammar; null when nothing was heard
  * @param model the name of the speech model; null when nothing was heard
  * @param sound the file name of the sound in the record's sound folder; null when there is none
+ * @param operator who worked then; null when nobody was chosen
  */
 public record Provenance(
         Source source,
@@ -19,20 +20,28 @@ public record Provenance(
         @Nullable String verdict,
         @Nullable String grammar,
         @Nullable String model,
-        @Nullable String sound) {
+        @Nullable String sound,
+        @Nullable String operator) {
     public Provenance {
         words = List.copyOf(words);
     }
 
-    /** Of a fact that nobody spoke. */
+    /** Of a fact that nobody spoke, and nobody was chosen as operator. */
     public static Provenance of(Source source) {
-        return new Provenance(source, List.of(), null, null, null, null);
+        return new Provenance(source, List.of(), null, null, null, null, null);
+    }
+
+    /** The same with this operator. */
+    public Provenance by(@Nullable String name) {
+        return new Provenance(source, words, verdict, grammar, model, sound, name);
     }
 
     /** The ways into the record. */
     public enum Source implements Term {
         VOICE,
         BUTTON,
-        COMMAND
+        COMMAND,
+        /** Out of a list that another program wrote. */
+        IMPORT
     }
 }

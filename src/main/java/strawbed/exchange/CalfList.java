@@ -90,7 +90,7 @@ public final class CalfList {
      */
     public static List<NewEvent> events(List<CalfRow> rows, Supplier<UUID> ids, Instant now) {
         List<NewEvent> events = new ArrayList<>();
-        Provenance how = Provenance.of(Provenance.Source.COMMAND);
+        Provenance how = Provenance.of(Provenance.Source.IMPORT);
         for (CalfRow row : rows) {
             CalfId calf = new CalfId(ids.get());
             events.add(new NewEvent(calf, new Event.CalfOpened(row.number(), row.dam()), now, how));

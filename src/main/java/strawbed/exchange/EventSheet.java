@@ -94,7 +94,8 @@ public final class EventSheet {
             "verdict",
             "grammar",
             "model",
-            "sound");
+            "sound",
+            "operator");
 
     /** The column of a stored field whose name is not its column, with the type in front where types differ. */
     private static final Map<String, String> COLUMN = Map.ofEntries(
@@ -194,7 +195,8 @@ public final class EventSheet {
                 .text("verdict", how.verdict())
                 .text("grammar", how.grammar())
                 .text("model", how.model())
-                .text("sound", how.sound());
+                .text("sound", how.sound())
+                .text("operator", how.operator());
     }
 
     private @Nullable String number(@Nullable CalfId calf) {

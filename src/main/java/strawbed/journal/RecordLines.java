@@ -23,8 +23,10 @@ import strawbed.journal.JournalException.Reason;
 public final class RecordLines {
     private static final String FORMAT = "strawbed record";
 
-    /** The version of the lines; that of each kind of fact is apart. */
-    private static final int VERSION = 1;
+    /** The version of the lines; that of each kind of fact is apart. Version 1 had no operator. */
+    private static final int VERSION = 2;
+
+    private static final int OLDEST = 1;
 
     private final EventCodec codec = new EventCodec();
 
@@ -60,10 +62,11 @@ public final class RecordLines {
             throw new JournalException(Reason.NOT_A_RECORD, "the file does not begin as an exported record does", e);
         }
         int version = in.must("version", in.whole("version"));
-        if (version != VERSION) {
+        if (version < OLDEST || version > VERSION) {
             throw new JournalException(
                     Reason.NEWER,
-                    "the version of the file's form is " + version + ", and this program knows " + VERSION + " only",
+                    "the version of the file's form is " + version + ", and this program knows " + OLDEST + " to "
+                            + VERSION + " only",
                     null);
         }
         in.must("program", in.text("program"));
@@ -94,6 +97,7 @@ public final class RecordLines {
         put(fields, "grammar", how.grammar());
         put(fields, "model", how.model());
         put(fields, "sound", how.sound());
+        put(fields, "operator", how.operator());
         return text(fields);
     }
 
@@ -129,7 +133,8 @@ public final class RecordLines {
                 in.text("verdict"),
                 in.text("grammar"),
                 in.text("model"),
-                in.text("sound"));
+                in.text("sound"),
+                in.text("operator"));
     }
 
     private static void put(Map<String, Object> fields, String name, @Nullable Object value) {

@@ -86,8 +86,7 @@ class CalfListTest {
                         new Event.BreedNoted("Holstein"),
                         new Event.CalfOpened(null, "88"));
         assertThat(events)
-                .allSatisfy(
-                        event -> assertThat(event.provenance()).isEqualTo(Provenance.of(Provenance.Source.COMMAND)));
+                .allSatisfy(event -> assertThat(event.provenance()).isEqualTo(Provenance.of(Provenance.Source.IMPORT)));
         assertThat(events.stream().map(NewEvent::calf).distinct()).hasSize(2);
     }
 

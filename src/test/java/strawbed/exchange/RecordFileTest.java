@@ -57,7 +57,8 @@ class RecordFileTest {
                                     "unsure",
                                     "g1",
                                     "m1",
-                                    "0001.wav")));
+                                    "0001.wav",
+                                    "Ines \u00c1guila")));
         }
         return events;
     }
@@ -199,8 +200,8 @@ class RecordFileTest {
     @Test
     void another_version_or_another_file_is_refused_at_its_first_line() throws IOException {
         String good = text(random(9, 3));
-        assertThat(faults(read(good.replaceFirst("\"version\":1", "\"version\":2"))))
-                .containsExactly("line 1: the version of the file's form is 2, and this program knows 1 only."
+        assertThat(faults(read(good.replaceFirst("\"version\":2", "\"version\":3"))))
+                .containsExactly("line 1: the version of the file's form is 3, and this program knows 1 to 2 only."
                         + " Use the Strawbed that wrote it.");
         assertThat(faults(read("number,dam\n1,2\n"))).singleElement().asString().contains("--map");
         assertThat(faults(read("{\"format\":\"shopping\"}\n")))

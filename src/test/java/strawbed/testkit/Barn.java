@@ -82,7 +82,7 @@ public final class Barn {
             return order(heard.control(), heard.calf(), Provenance.Source.VOICE);
         }
         Provenance provenance = new Provenance(
-                Provenance.Source.VOICE, meaning.words(), meaning.verdict(), "g", "m", "sound-" + steps.size());
+                Provenance.Source.VOICE, meaning.words(), meaning.verdict(), "g", "m", "sound-" + steps.size(), null);
         if (meaning instanceof Interpretation.Understood understood) {
             return input(said(understood.statement(), List.of(), provenance, goesOn));
         }

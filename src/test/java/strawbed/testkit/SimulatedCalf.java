@@ -27,6 +27,7 @@ import strawbed.testkit.SimulatedHerd.Fact;
  * 41.3 kg and bulls 7.8 % heavier (Fitch 1924, doi 10.3168/jds.S0022-0302(24)94016-1), serum protein 6.0 g/dL with a
  * standard deviation of 0.8 and serum Brix 9.2 with 0.9 (Deelen 2014). How the 6.5 % divide, and all else, is invented.
  */
+@SuppressWarnings("NullAway") // The null checker cannot see in the compiled records which parts may be missing.
 final class SimulatedCalf {
     private static final double DEAD_AT_BIRTH = 0.045;
     private static final double DEAD_WITHIN_TWO_DAYS = 0.02;

@@ -36,6 +36,7 @@ import strawbed.protocol.Protocol;
  * colostrum 23.8 with a standard deviation of 3.5 (Quigley 2013, doi 10.3168/jds.2012-5823), and what
  * {@link SimulatedCalf} names. All other shares and times are invented.
  */
+@SuppressWarnings("NullAway") // The null checker cannot see in the compiled records which parts may be missing.
 public final class SimulatedHerd implements Iterator<RecordedEvent> {
     public static final ZoneId ZONE = ZoneId.of("America/Chicago");
 

@@ -43,6 +43,7 @@ final class SimulatedSpeech {
                 told.order() % 9 == 0 ? "unsure" : "understood",
                 "5c1f0b7e9d2a",
                 "model-en-us",
-                SOUND.format(told.recordedAt()) + "-" + told.order() + ".wav");
+                SOUND.format(told.recordedAt()) + "-" + told.order() + ".wav",
+                null);
     }
 }

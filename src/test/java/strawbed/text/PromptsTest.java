@@ -325,6 +325,7 @@ class PromptsTest {
                 plain.verdict(),
                 plain.grammar(),
                 plain.model(),
-                plain.sound());
+                plain.sound(),
+                plain.operator());
     }
 }

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>SHA-256 (FIPS 180-4), in lower-case hexadecimal, over these fields in this order: the text {@code strawbed event
  * 1}, station, previous, id, recorded_at, occurred_at, zone, calf, type, version in decimal, json, source, words,
- * verdict, grammar, model, sound. A field that is NULL is the byte 0; any other is the byte 1, the number of its bytes
+ * verdict, grammar, model, sound. A row with an operator begins with {@code strawbed event 2} instead and has the
+ * operator at its end, so that rows from before there were operators keep their hash. A field that is NULL is the byte 0; any other is the byte 1, the number of its bytes
  * as four bytes with the highest first, and its text in UTF-8. So no two rows have the same bytes, and NULL is not the
  * empty text. Previous is the hash of the station's fact before as text, NULL for the first.
  *
@@ -24,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * a backup noted of it then no longer fits ({@link BackupNotes}).
  */
 final class ChainHash {
-    private static final String ENCODING = "strawbed event 1";
+    private static final String WITHOUT_OPERATOR = "strawbed event 1";
+    private static final String WITH_OPERATOR = "strawbed event 2";
 
     private static final HexFormat HEX = HexFormat.of();
 
@@ -34,7 +36,7 @@ final class ChainHash {
         MessageDigest digest = sha256();
         for (@Nullable
         String field : Arrays.<@Nullable String>asList(
-                ENCODING,
+                row.operator() == null ? WITHOUT_OPERATOR : WITH_OPERATOR,
                 station,
                 previous,
                 row.id(),
@@ -52,6 +54,9 @@ final class ChainHash {
                 row.model(),
                 row.sound())) {
             add(digest, field);
+        }
+        if (row.operator() != null) {
+            add(digest, row.operator());
         }
         return HEX.formatHex(digest.digest());
     }

@@ -82,7 +82,9 @@ final class ChainMigration implements JavaMigration {
         do {
             long before = done;
             try (Chain chain = new Chain(handle)) {
-                done = handle.createQuery("SELECT * FROM event WHERE sequence > ? ORDER BY sequence LIMIT " + AT_ONCE)
+                done = handle.createQuery(
+                                "SELECT *, NULL AS operator FROM event WHERE sequence > ? ORDER BY sequence LIMIT "
+                                        + AT_ONCE)
                         .bind(0, before)
                         .map((row, context) -> {
                             chain.add(row.getLong("sequence"), EventRow.of(row));

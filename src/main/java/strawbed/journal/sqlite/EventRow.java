@@ -24,7 +24,8 @@ record EventRow(
         @Nullable String verdict,
         @Nullable String grammar,
         @Nullable String model,
-        @Nullable String sound) {
+        @Nullable String sound,
+        @Nullable String operator) {
     /**
      * The row on which the result stands.
      *
@@ -45,7 +46,8 @@ record EventRow(
                 row.getString("verdict"),
                 row.getString("grammar"),
                 row.getString("model"),
-                row.getString("sound"));
+                row.getString("sound"),
+                row.getString("operator"));
     }
 
     <T extends SqlStatement<T>> T bindTo(T statement) {
@@ -63,7 +65,8 @@ record EventRow(
                 .bind("verdict", verdict)
                 .bind("grammar", grammar)
                 .bind("model", model)
-                .bind("sound", sound);
+                .bind("sound", sound)
+                .bind("operator", operator);
     }
 
     private static String present(ResultSet row, String column) throws SQLException {

@@ -29,9 +29,9 @@ import strawbed.journal.JournalException.Reason;
 final class EventTable {
     private static final String INSERT = """
             INSERT INTO event (sequence, id, recorded_at, occurred_at, zone, calf, type, version, json,
-                               source, words, verdict, grammar, model, sound)
+                               source, words, verdict, grammar, model, sound, operator)
             VALUES (:sequence, :id, :recorded_at, :occurred_at, :zone, :calf, :type, :version, :json,
-                    :source, :words, :verdict, :grammar, :model, :sound)
+                    :source, :words, :verdict, :grammar, :model, :sound, :operator)
             """;
 
     private final ZoneId zone;
@@ -138,7 +138,8 @@ final class EventTable {
                 how.verdict(),
                 how.grammar(),
                 how.model(),
-                how.sound());
+                how.sound(),
+                how.operator());
         row.bindTo(batch.bind("sequence", recorded.sequence())).add();
         chain.add(recorded.sequence(), row);
     }
@@ -166,7 +167,8 @@ final class EventTable {
                             row.verdict(),
                             row.grammar(),
                             row.model(),
-                            row.sound()));
+                            row.sound(),
+                            row.operator()));
         } catch (JournalException e) {
             throw new JournalException(
                     e.reason(), "Number " + sequence + " of the record was not read: " + e.getMessage(), e);

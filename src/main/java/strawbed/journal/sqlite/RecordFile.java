@@ -33,6 +33,9 @@ final class RecordFile {
     /** Facts are read from this schema on without a migration. */
     private static final int OLDEST_READABLE = 1;
 
+    /** From this schema on facts have an operator. */
+    private static final int OPERATOR_SCHEMA = 3;
+
     /** Sorts by time and is a file name on every system. */
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
@@ -105,6 +108,10 @@ final class RecordFile {
         return connect(source, (handle, schema) -> {
             if (schema < OLDEST_READABLE) {
                 throw notARecord("its schema is " + schema + ", not " + SCHEMA);
+            }
+            if (schema < OPERATOR_SCHEMA) {
+                // Over the table of the same name, so that whoever reads need not know of older ones.
+                handle.execute("CREATE TEMP VIEW event AS SELECT *, NULL AS operator FROM main.event");
             }
         });
     }

@@ -23,6 +23,13 @@ final class RecordVerification {
 
     private static final String RESTORE = "Keep the file as it is, and restore the record from a backup.";
 
+    /** What made the tables of each schema, from the first on. */
+    private static final List<String> SCRIPTS = List.of(
+            "/db/migration/V1__journal.sql",
+            ChainMigration.SCRIPT,
+            "/db/migration/V3__operator.sql",
+            "/db/migration/V4__indexes.sql");
+
     /** More of the same helps nobody. */
     private static final int COMPLAINTS = 20;
 
@@ -54,7 +61,7 @@ final class RecordVerification {
         int schema = RecordFile.newestMigration(handle);
         boolean isChained = schema >= 2;
         step(open -> integrity());
-        step(open -> tables(isChained, schema >= 4));
+        step(open -> tables(schema));
         step(open -> references());
         if (isChained) {
             step(open -> station());
@@ -85,9 +92,9 @@ final class RecordVerification {
     }
 
     /** Also finds triggers that a tool took away to change what they protect, and those that it left behind. */
-    private void tables(boolean isChained, boolean isIndexed) {
+    private void tables(int schema) {
         Map<String, String> found = definitions(handle);
-        Map<String, String> made = made(isChained, isIndexed);
+        Map<String, String> made = made(schema);
         made.forEach((name, definition) -> {
             if (!found.containsKey(name)) {
                 add("The record's " + name + " is gone: somebody removed it.", COMPARE);
@@ -100,15 +107,11 @@ final class RecordVerification {
                 .forEach(name -> add("The record has a " + name + " that Strawbed did not make.", COMPARE));
     }
 
-    private static Map<String, String> made(boolean isChained, boolean isIndexed) {
+    private static Map<String, String> made(int schema) {
         try (Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
                 Statement statement = memory.createStatement()) {
-            statement.executeUpdate(ChainMigration.script("/db/migration/V1__journal.sql"));
-            if (isChained) {
-                statement.executeUpdate(ChainMigration.script(ChainMigration.SCRIPT));
-            }
-            if (isIndexed) {
-                statement.executeUpdate(ChainMigration.script("/db/migration/V4__indexes.sql"));
+            for (String script : SCRIPTS.subList(0, schema)) {
+                statement.executeUpdate(ChainMigration.script(script));
             }
             return definitions(Jdbi.open(memory));
         } catch (SQLException e) {

@@ -32,8 +32,31 @@ class ChainHashTest {
                 "understood",
                 "g1",
                 "m1",
+                null,
                 null);
         assertThat(ChainHash.of(STATION, null, row)).isEqualTo(FIRST);
+    }
+
+    @Test
+    void a_row_with_an_operator_has_the_hash_of_the_vector() {
+        EventRow row = new EventRow(
+                "019bb5c0-0000-7000-8000-00000000002b",
+                "2026-11-24T08:05:00.123456789Z",
+                "2026-11-24T08:04:00Z",
+                "America/Chicago",
+                "019bb5c0-0000-7000-8000-00000000002a",
+                "ColostrumFed",
+                1,
+                "{\"volume\":3.5,\"unit\":\"quart\"}",
+                "voice",
+                "[\"calf\",\"130\",\"é 牛\"]",
+                "understood",
+                "g1",
+                "m1",
+                null,
+                "Inés");
+        assertThat(ChainHash.of(STATION, null, row))
+                .isEqualTo("1ecf0f4a7831b8be50bd70ea88de6e94cf9b55bfe7b7f6901995fd400e8e72ea");
     }
 
     @Test
@@ -50,6 +73,7 @@ class ChainHashTest {
                 "button",
                 null,
                 "",
+                null,
                 null,
                 null,
                 null);
@@ -74,6 +98,6 @@ class ChainHashTest {
     }
 
     private static EventRow row(String zone, String json, @Nullable String sound, int version) {
-        return new EventRow("i", "r", "o", zone, null, "t", version, json, "s", null, null, null, null, sound);
+        return new EventRow("i", "r", "o", zone, null, "t", version, json, "s", null, null, null, null, sound, null);
     }
 }

@@ -22,6 +22,8 @@ import strawbed.journal.JournalException.Reason;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ChainMigrationIT extends RecordInFolder {
     private static final int FACTS = 2300;
+    private static final String COLUMNS = "sequence, id, recorded_at, occurred_at, zone, calf, type, version, json,"
+            + " source, words, verdict, grammar, model, sound";
 
     /** @return its facts, which have the same places */
     private List<RecordedEvent> recordOfSchemaOne() throws IOException, SQLException {
@@ -46,7 +48,7 @@ class ChainMigrationIT extends RecordInFolder {
                             .getInt(1))
                     .isEqualTo(1);
             statement.executeUpdate("ATTACH '" + newer + "' AS newer");
-            statement.executeUpdate("INSERT INTO main.event SELECT * FROM newer.event");
+            statement.executeUpdate("INSERT INTO main.event SELECT " + COLUMNS + " FROM newer.event");
         }
         return saved;
     }
@@ -86,6 +88,29 @@ class ChainMigrationIT extends RecordInFolder {
             assertThat(older.all()).isEqualTo(saved);
             assertThat(older.verify()).isEqualTo(new RecordHealth(FACTS, false, 0, null, List.of()));
         }
+    }
+
+    @Test
+    void keeps_the_chain_of_schema_two() throws IOException, SQLException {
+        recordOfSchemaOne();
+        Flyway.configure()
+                .dataSource("jdbc:sqlite:" + database(), null, null)
+                .locations("classpath:db/migration")
+                .javaMigrations(new ChainMigration(ids))
+                .target("2")
+                .load()
+                .migrate();
+        String head;
+        try (SqliteEventJournal journal = openReadOnly()) {
+            RecordHealth health = journal.verify();
+            assertThat(health.findings()).isEmpty();
+            assertThat(health.isChained()).isTrue();
+            head = health.head();
+        }
+        try (SqliteEventJournal journal = open()) {
+            assertThat(journal.verify()).isEqualTo(new RecordHealth(FACTS, true, FACTS, head, List.of()));
+        }
+        assertThat(folder.resolve("record-schema-2-2026-11-24T080500Z.db")).exists();
     }
 
     @Test

@@ -127,7 +127,8 @@ class RecordVerificationIT extends RecordInFolder {
                 "verdict",
                 "grammar",
                 "model",
-                "sound")) {
+                "sound",
+                "operator")) {
             folder = temporary.resolve(column);
             save_some_facts();
             tamper("UPDATE event SET " + column + " = coalesce(" + column + ", '') || 'x' WHERE sequence = 4");
@@ -174,7 +175,7 @@ class RecordVerificationIT extends RecordInFolder {
     @Test
     void an_inserted_row_is_found() throws SQLException {
         tamper("INSERT INTO event SELECT 13, '019bb5c0-0000-7000-8000-00000000002b', recorded_at, occurred_at, zone,"
-                + " calf, type, version, json, source, words, verdict, grammar, model, sound FROM event"
+                + " calf, type, version, json, source, words, verdict, grammar, model, sound, operator FROM event"
                 + " WHERE sequence = 1");
         assertThat(findings())
                 .containsExactly("Number 13 of the record has no link in the chain: it was not saved by Strawbed, or"
@@ -192,7 +193,7 @@ class RecordVerificationIT extends RecordInFolder {
     void an_inserted_row_with_a_copied_link_is_found() throws SQLException {
         tamper(
                 "INSERT INTO event SELECT 13, '019bb5c0-0000-7000-8000-00000000002b', recorded_at, occurred_at, zone,"
-                        + " calf, type, version, json, source, words, verdict, grammar, model, sound FROM event"
+                        + " calf, type, version, json, source, words, verdict, grammar, model, sound, operator FROM event"
                         + " WHERE sequence = 12",
                 "INSERT INTO event_chain SELECT 13, station, previous, hash FROM event_chain WHERE sequence = 12");
         assertThat(verify().findings())

@@ -59,7 +59,7 @@ class SqliteEventJournalIT extends RecordInFolder {
     @Test
     void the_whole_envelope_is_kept() {
         Provenance spoken = new Provenance(
-                Provenance.Source.VOICE, List.of("calf", "130", "two words"), "unsure", "g1", "m1", "0001.wav");
+                Provenance.Source.VOICE, List.of("calf", "130", "two words"), "unsure", "g1", "m1", "0001.wav", "Ines");
         try (SqliteEventJournal journal = open()) {
             RecordedEvent saved = journal.append(
                             List.of(new NewEvent(CALF, new Event.DamNursed(), NOW.minusNanos(1), spoken)))
@@ -137,7 +137,7 @@ class SqliteEventJournalIT extends RecordInFolder {
                 "DELETE FROM event",
                 "INSERT OR REPLACE INTO event SELECT * FROM event",
                 "REPLACE INTO event SELECT 99, id, recorded_at, occurred_at, zone, calf, type, version, json, source,"
-                        + " words, verdict, grammar, model, sound FROM event",
+                        + " words, verdict, grammar, model, sound, operator FROM event",
                 "UPDATE open_statement SET verdict = 'sure'",
                 "DELETE FROM open_statement",
                 "REPLACE INTO open_statement SELECT * FROM open_statement",
@@ -187,7 +187,7 @@ class SqliteEventJournalIT extends RecordInFolder {
             assertThat(statement
                             .executeQuery("SELECT group_concat(version || ' ' || checksum) FROM flyway_schema_history")
                             .getString(1))
-                    .isEqualTo("1 -762872413,2 777175762,4 789254917");
+                    .isEqualTo("1 -762872413,2 777175762,3 1046008043,4 789254917");
         }
     }
 

@@ -109,9 +109,13 @@ class SqliteTroubleIT extends RecordInFolder {
         @Test
         void a_newer_schema_is_left_alone() throws SQLException {
             open().close();
-            execute("INSERT INTO flyway_schema_history SELECT 3, '3', 'newer', type, 'V3__newer.sql', 1, installed_by,"
-                    + " installed_on, 1, success FROM flyway_schema_history LIMIT 1");
-            assertRefused(SqliteTroubleIT.this::open, Reason.NEWER, "its schema is 3, this program knows 2");
+            execute(
+                    "INSERT INTO flyway_schema_history SELECT 99, '99', 'newer', type, 'V99__newer.sql', 1, installed_by,"
+                            + " installed_on, 1, success FROM flyway_schema_history LIMIT 1");
+            assertRefused(
+                    SqliteTroubleIT.this::open,
+                    Reason.NEWER,
+                    "its schema is 99, this program knows " + RecordFile.SCHEMA);
             assertRefused(SqliteTroubleIT.this::openReadOnly, Reason.NEWER, "Use the newer program");
         }
 
