@@ -51,7 +51,7 @@ final class CalfCommand implements Callable<Integer> {
         Main program = Main.of(main);
         Settings settings = program.settings();
         Instant now = at == null ? settings.clock().instant() : DemoCommand.time(at, settings.zone());
-        Herd herd = RecordReading.herdAt(settings, now);
+        Herd herd = RecordReading.around(settings, calf, now, now);
         CalfRecord wanted = RecordReading.calf(herd, calf);
         Messages messages = new Messages(Locale.US);
         List<Part> parts = CalfAccount.of(wanted, herd, now, messages, settings.zone());

@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +38,7 @@ final class CardCommand implements Callable<Integer> {
     public Integer call() {
         Main program = Main.of(main);
         Settings settings = program.settings();
-        Herd herd = RecordReading.herd(settings);
+        Herd herd = RecordReading.around(settings, calf, settings.clock().instant(), Instant.MAX);
         CalfRecord wanted = RecordReading.calf(herd, calf);
         CardPaper paper = a6 ? CardPaper.A6 : CardPaper.FOUR_BY_SIX_INCH;
         Answers answers = new Answers(new Messages(Locale.US), settings);

@@ -1,7 +1,6 @@
 package strawbed.app;
 
 import java.io.PrintWriter;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +15,7 @@ import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Timed;
 import strawbed.care.BirthPeriod;
+import strawbed.care.CareWindow;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
@@ -38,8 +38,6 @@ import strawbed.text.StockPhrases;
         description = "Lists what is due, most urgent for the calf first.",
         mixinStandardHelpOptions = true)
 final class DueCommand implements Callable<Integer> {
-    private static final Duration HERD_PERIOD = Duration.ofDays(30);
-
     @ParentCommand
     @Nullable
     Main main;
@@ -62,7 +60,7 @@ final class DueCommand implements Callable<Integer> {
         Main program = Main.of(main);
         Settings settings = program.settings();
         Instant now = at == null ? settings.clock().instant() : DemoCommand.time(at, settings.zone());
-        Herd herd = RecordReading.herdAt(settings, now);
+        Herd herd = RecordReading.recent(settings, now);
         DuePhrases phrases = new DuePhrases(new Messages(Locale.US), settings.zone());
         List<DueItem> items = DueList.open(herd, now);
         if (json) {
@@ -115,7 +113,7 @@ final class DueCommand implements Callable<Integer> {
     private void printHerd(Herd herd, Instant now, Settings settings, PrintWriter out) {
         Messages messages = new Messages(Locale.US);
         Farm farm = Farm.of(herd);
-        BirthPeriod period = new BirthPeriod(now.minus(HERD_PERIOD), now.plusNanos(1));
+        BirthPeriod period = CareWindow.figures(now);
         HerdFigures figures = HerdFigures.of(herd, farm, period, now);
         out.println();
         if (figures.born() == 0) {

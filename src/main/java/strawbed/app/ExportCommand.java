@@ -2,9 +2,11 @@ package strawbed.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,6 +21,7 @@ import strawbed.exchange.RecordWriter;
 import strawbed.exchange.ade.AdeExport;
 import strawbed.exchange.ade.AdeSource;
 import strawbed.exchange.ade.NotExported;
+import strawbed.journal.EventJournal;
 import strawbed.text.EventPhrases;
 import strawbed.text.Messages;
 
@@ -29,6 +32,9 @@ import strawbed.text.Messages;
                 + " \"strawbed import\" reads. Sound files and unconfirmed statements stay where they are.",
         mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
+    private static final String CSV = "csv";
+    private static final String JSON = "json";
+    private static final String ADE = "ade";
     private static final String EVENTS = "events";
     private static final String CALVES = "calves";
 
@@ -71,54 +77,71 @@ final class ExportCommand implements Callable<Integer> {
             throw new BadInputException(
                     "There is no record in " + settings.data() + ". Choose its folder with --data DIR.");
         }
-        NewFile.Content content = content(RecordReading.events(settings), settings);
+        check();
+        try {
+            return RecordReading.read(settings, record -> export(record, settings))
+                    .orElseThrow();
+        } catch (UncheckedIOException failure) {
+            throw failure.getCause();
+        }
+    }
+
+    private int export(EventJournal record, Settings settings) {
+        NewFile.Content content = content(record, settings);
+        PrintWriter out = Main.of(main).out();
         if (file != null) {
             NewFile.write(file, content);
-            program.out().println(file);
+            out.println(file);
             return 0;
         }
-        PrintWriter out = program.out();
-        content.writeTo(out);
+        try {
+            content.writeTo(out);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
         // A print writer keeps to itself that the other side hung up.
         if (out.checkError()) {
-            throw new IOException("The export could not be written to the end. Write it to a file with -o FILE.");
+            throw new UncheckedIOException(
+                    new IOException("The export could not be written to the end. Write it to a file with -o FILE."));
         }
         return 0;
     }
 
-    private NewFile.Content content(List<RecordedEvent> events, Settings settings) {
-        if (format.equals("json") && rows == null) {
-            return out -> RecordWriter.write(events, Main.Version.text(), out);
-        }
-        if (format.equals("json")) {
-            throw new BadInputException("--rows is for --format csv only: JSON Lines always have all events.");
-        }
-        if (format.equals("ade")) {
-            return ade(events, settings);
-        }
-        if (!format.equals("csv")) {
-            throw new BadInputException(
-                    "There is no format \"" + format + "\". Use --format csv, --format json or --format ade.");
-        }
-        String wanted = rows == null ? EVENTS : rows;
-        return switch (wanted) {
-            case EVENTS -> out -> EventSheet.write(events, out);
-            case CALVES -> out -> CalfSheet.write(events, settings.clock().instant(), out);
+    private NewFile.Content content(EventJournal record, Settings settings) {
+        return switch (format) {
+            case JSON -> out -> RecordWriter.write(record.asItIs(), Main.Version.text(), out);
+            case ADE -> ade(record.all(), settings, Objects.requireNonNull(farm));
             default ->
-                throw new BadInputException(
-                        "There are no rows \"" + wanted + "\". Use --rows " + EVENTS + " or --rows " + CALVES + ".");
+                CALVES.equals(rows)
+                        ? out -> CalfSheet.write(record, settings.clock().instant(), out)
+                        : out -> EventSheet.write(record.asItIs(), out);
         };
     }
 
-    /** The document goes where all exports go; what it cannot hold is told beside it, one line an event. */
-    private NewFile.Content ade(List<RecordedEvent> events, Settings settings) {
-        if (rows != null) {
+    /** Before the record is read, which of a big one takes time. */
+    private void check() {
+        if (format.equals(JSON) && rows != null) {
+            throw new BadInputException("--rows is for --format csv only: JSON Lines always have all events.");
+        }
+        if (format.equals(ADE) && rows != null) {
             throw new BadInputException("--rows is for --format csv only.");
         }
-        if (farm == null) {
+        if (format.equals(ADE) && farm == null) {
             throw new BadInputException("The standard wants to know whose numbers these are. Give the farm's name in"
                     + " reverse domain notation with --farm, such as --farm org.example.willowbank.");
         }
+        if (!List.of(CSV, JSON, ADE).contains(format)) {
+            throw new BadInputException(
+                    "There is no format \"" + format + "\". Use --format csv, --format json or --format ade.");
+        }
+        if (rows != null && !rows.equals(EVENTS) && !rows.equals(CALVES)) {
+            throw new BadInputException(
+                    "There are no rows \"" + rows + "\". Use --rows " + EVENTS + " or --rows " + CALVES + ".");
+        }
+    }
+
+    /** The document goes where all exports go; what it cannot hold is told beside it, one line an event. */
+    private NewFile.Content ade(List<RecordedEvent> events, Settings settings, String farm) {
         AdeExport export = AdeExport.of(Herd.of(events), source(farm));
         Messages messages = new Messages(Locale.US);
         EventPhrases phrases = new EventPhrases(messages, settings.zone());

@@ -41,7 +41,7 @@ final class FarmProtocol {
      */
     static List<String> adopt(EventJournal journal, Settings settings) {
         List<String> told = new ArrayList<>();
-        Protocols known = Protocols.of(journal.all());
+        Protocols known = Protocols.of(RecordReading.protocols(journal));
         Protocol wanted = wanted(file(settings), known, told);
         // Also the usual one is adopted: else the first change would count for the calves before it, too.
         if (known.isEmpty() || !wanted.equals(known.latest())) {

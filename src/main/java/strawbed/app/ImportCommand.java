@@ -62,7 +62,8 @@ final class ImportCommand implements Callable<Integer> {
             return refused(broken);
         }
         List<RecordedEvent> events = ((Reading.Good<List<RecordedEvent>>) reading).content();
-        ImportPlan plan = ImportPlan.of(RecordReading.events(settings), events);
+        ImportPlan plan = RecordReading.read(settings, record -> record.plan(events))
+                .orElseGet(() -> ImportPlan.of(List.of(), 0, events));
         if (!plan.conflicts().isEmpty()) {
             head(plan.conflicts().size());
             plan.conflicts()

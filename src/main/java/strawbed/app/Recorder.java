@@ -61,8 +61,10 @@ final class Recorder {
         }
     }
 
+    /** @param herd the calves that can be spoken of, with all that the record knows of them */
     Recorder(
             EventJournal journal,
+            Herd herd,
             SoundFolder sounds,
             Clock clock,
             Supplier<UUID> ids,
@@ -75,7 +77,7 @@ final class Recorder {
         this.ids = ids;
         this.grammarVersion = grammarVersion;
         this.modelName = modelName;
-        this.herd = Herd.of(journal.all());
+        this.herd = herd;
     }
 
     Herd herd() {

@@ -50,10 +50,11 @@ final class Stage implements AutoCloseable {
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
             FoundSounds.adopt(journal, sounds).forEach(err::println);
             FarmProtocol.adopt(journal, settings).forEach(err::println);
-            List<String> open = RecordReading.openCalves(journal);
-            Ears ears = Ears.forCalves(settings, open);
+            Herd herd = HerdReading.recent(journal, settings.clock().instant(), Instant.MAX);
+            Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()));
             Recorder recorder = new Recorder(
                     journal,
+                    herd,
                     sounds,
                     settings.clock(),
                     ids,

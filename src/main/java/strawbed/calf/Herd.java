@@ -5,22 +5,19 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import strawbed.event.CalfId;
 import strawbed.event.Event.CalfOpened;
 import strawbed.event.Event.EventWithdrawn;
-import strawbed.event.Event.TwinNoted;
-import strawbed.event.EventId;
 import strawbed.event.RecordedEvent;
 
 /**
@@ -31,7 +28,13 @@ import strawbed.event.RecordedEvent;
  */
 public final class Herd {
     /** Calves of one cow that are born this close together are twins. Common practice, no published source. */
-    private static final Duration TWINS_WITHIN = Duration.ofHours(24);
+    static final Duration TWINS_WITHIN = Duration.ofHours(24);
+
+    /**
+     * A calf that bears the number of a named twin is that twin only if it is this near in age: numbers come back, and
+     * the birth of a calf that was opened late may be told wrong by days. Common practice, no published source.
+     */
+    public static final Duration NAMED_TWINS_WITHIN = Duration.ofDays(14);
 
     private final Map<CalfId, CalfRecord> calves = new LinkedHashMap<>();
 
@@ -40,6 +43,9 @@ public final class Herd {
 
     private final List<RecordedEvent> barn;
     private final long lastSequence;
+
+    /** Made when it is first asked for: most herds are never asked. */
+    private volatile @Nullable Kinship kinship;
 
     private Herd(Collection<CalfRecord> calves, List<CalfRecord.Entry> ofTheBarn, long lastSequence) {
         calves.stream()
@@ -54,16 +60,14 @@ public final class Herd {
     }
 
     public static Herd of(List<RecordedEvent> events) {
-        NavigableMap<Long, RecordedEvent> sorted = bySequence(events);
-        return new Herd(List.of(), List.of(), 0).followedBy(sorted, withdrawn(sorted));
+        return new Herd(List.of(), List.of(), 0).followedBy(bySequence(events));
     }
 
-    /** The herd with these events added. What follows all others and withdraws nothing costs least. */
+    /** The herd with these events added. What follows all others costs least. */
     public Herd plus(List<RecordedEvent> more) {
         NavigableMap<Long, RecordedEvent> sorted = bySequence(more);
-        boolean follows = sorted.headMap(lastSequence, true).isEmpty();
-        if (follows && sorted.values().stream().noneMatch(Herd::isWithdrawal)) {
-            return followedBy(sorted, Set.of());
+        if (sorted.headMap(lastSequence, true).isEmpty()) {
+            return followedBy(sorted);
         }
         List<RecordedEvent> all = new ArrayList<>();
         history().forEach(entry -> all.add(entry.recorded()));
@@ -72,18 +76,45 @@ public final class Herd {
     }
 
     /** The herd with these events, which follow all others; of the calves only those they are about are made anew. */
-    private Herd followedBy(NavigableMap<Long, RecordedEvent> events, Set<EventId> withdrawn) {
+    private Herd followedBy(NavigableMap<Long, RecordedEvent> events) {
         Map<CalfId, List<CalfRecord.Entry>> histories = new LinkedHashMap<>();
         List<CalfRecord.Entry> barnHistory = new ArrayList<>(ofTheBarn);
         for (RecordedEvent recorded : events.values()) {
             CalfId calf = recorded.calf();
             List<CalfRecord.Entry> history =
                     calf == null ? barnHistory : histories.computeIfAbsent(calf, id -> new ArrayList<>(historyOf(id)));
-            history.add(new CalfRecord.Entry(recorded, withdrawn.contains(recorded.id())));
+            history.add(new CalfRecord.Entry(recorded, false));
+        }
+        if (events.values().stream().anyMatch(Herd::isWithdrawal)) {
+            withdraw(withdrawals(events.values()), histories, barnHistory);
         }
         Map<CalfId, CalfRecord> all = new LinkedHashMap<>(calves);
         histories.forEach((id, history) -> all.put(id, new CalfRecord(id, history)));
         return new Herd(all.values(), barnHistory, events.isEmpty() ? lastSequence : events.lastKey());
+    }
+
+    private Withdrawals withdrawals(Collection<RecordedEvent> more) {
+        List<RecordedEvent> all = new ArrayList<>(more);
+        entries().map(CalfRecord.Entry::recorded).filter(Herd::isWithdrawal).forEach(all::add);
+        return Withdrawals.of(all);
+    }
+
+    /** Marks what counts no more and what counts again; of a calf that is not there yet, the history is put there. */
+    private void withdraw(
+            Withdrawals withdrawals,
+            Map<CalfId, List<CalfRecord.Entry>> histories,
+            List<CalfRecord.Entry> barnHistory) {
+        for (CalfRecord calf : calves.values()) {
+            if (calf.history().stream().anyMatch(entry -> entry.withdrawn() != withdrawals.reach(entry.recorded()))) {
+                histories.computeIfAbsent(calf.id(), id -> new ArrayList<>(calf.history()));
+            }
+        }
+        histories.values().forEach(history -> mark(withdrawals, history));
+        mark(withdrawals, barnHistory);
+    }
+
+    private static void mark(Withdrawals withdrawals, List<CalfRecord.Entry> history) {
+        history.replaceAll(entry -> new CalfRecord.Entry(entry.recorded(), withdrawals.reach(entry.recorded())));
     }
 
     /** The calves whose opening counts, the dead ones too, in the order in which they were opened. */
@@ -124,44 +155,31 @@ public final class Herd {
 
     /** Everything that was told, in the order of the record, also what counts no more. */
     public List<CalfRecord.Entry> history() {
-        return Stream.concat(ofTheBarn.stream(), calves.values().stream().flatMap(calf -> calf.history().stream()))
+        return entries()
                 .sorted(Comparator.comparingLong(entry -> entry.recorded().sequence()))
                 .toList();
     }
 
     /**
      * The calves born together with this one, the dead ones too: of the same cow within 24 hours, or named as its twin
-     * by either. Where several calves bore a named number, the one nearest in age is meant.
+     * by either. Where several calves bore a named number, the one nearest in age is meant, and none that is further than
+     * {@link #NAMED_TWINS_WITHIN} from it.
      */
     public List<CalfRecord> twinsOf(CalfRecord calf) {
-        return calves().stream()
-                .filter(other -> !other.id().equals(calf.id()))
-                .filter(other -> isTwinByDam(calf, other) || names(calf, other) || names(other, calf))
-                .toList();
+        Kinship known = kinship;
+        if (known == null) {
+            known = new Kinship(calves());
+            kinship = known;
+        }
+        return known.twinsOf(calf);
+    }
+
+    private Stream<CalfRecord.Entry> entries() {
+        return Stream.concat(ofTheBarn.stream(), calves.values().stream().flatMap(calf -> calf.history().stream()));
     }
 
     private List<CalfRecord> open() {
         return calves().stream().filter(CalfRecord::isOpen).toList();
-    }
-
-    private boolean names(CalfRecord calf, CalfRecord other) {
-        return calf.twin()
-                .map(TwinNoted::of)
-                .filter(other::bears)
-                .flatMap(number -> calves().stream()
-                        .filter(each -> !each.id().equals(calf.id()) && each.bears(number))
-                        .min(Comparator.comparing(each -> apart(calf, each))))
-                .filter(named -> named.id().equals(other.id()))
-                .isPresent();
-    }
-
-    private static boolean isTwinByDam(CalfRecord calf, CalfRecord other) {
-        return calf.dam().filter(dam -> isOf(other, dam)).isPresent()
-                && apart(calf, other).compareTo(TWINS_WITHIN) <= 0;
-    }
-
-    private static Duration apart(CalfRecord calf, CalfRecord other) {
-        return Duration.between(bornAbout(calf), bornAbout(other)).abs();
     }
 
     private static boolean isOf(CalfRecord calf, String dam) {
@@ -194,22 +212,5 @@ public final class Herd {
             }
         }
         return calf.history().get(0).recorded().sequence();
-    }
-
-    /**
-     * From the last event back, so that a withdrawal that is itself withdrawn takes nothing away, and none reaches an
-     * event that follows it.
-     */
-    private static Set<EventId> withdrawn(NavigableMap<Long, RecordedEvent> events) {
-        Set<EventId> named = new HashSet<>();
-        Set<EventId> withdrawn = new HashSet<>();
-        for (RecordedEvent recorded : events.descendingMap().values()) {
-            if (named.contains(recorded.id())) {
-                withdrawn.add(recorded.id());
-            } else if (recorded.event() instanceof EventWithdrawn withdrawal) {
-                named.add(withdrawal.event());
-            }
-        }
-        return withdrawn;
     }
 }

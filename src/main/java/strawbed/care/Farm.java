@@ -2,6 +2,7 @@ package strawbed.care;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -24,10 +25,15 @@ public final class Farm {
     private final NavigableMap<Instant, Timed<BarnClimateNoted>> air = new TreeMap<>();
     private final List<Timed<ColostrumStored>> stored;
 
+    /** By batch number; of two at once the last told. Years of numbers used again are else gone through each time. */
+    private final Map<String, NavigableMap<Instant, Timed<ColostrumStored>>> batches = new HashMap<>();
+
     private Farm(List<RecordedEvent> barn) {
         this.protocols = Protocols.of(barn);
         of(barn, BarnClimateNoted.class).forEach(reading -> air.put(reading.at(), reading));
         this.stored = of(barn, ColostrumStored.class);
+        stored.forEach(kept -> batches.computeIfAbsent(kept.event().batch(), batch -> new TreeMap<>())
+                .put(kept.at(), kept));
     }
 
     public static Farm of(Herd herd) {
@@ -59,10 +65,9 @@ public final class Farm {
 
     /** What was put in stock under this number last before this time. */
     public Optional<Timed<ColostrumStored>> storedAs(String batch, Instant time) {
-        return stored.stream()
-                .filter(kept -> kept.event().batch().equals(batch))
-                .filter(kept -> !kept.at().isAfter(time))
-                .reduce((earlier, later) -> later.at().isBefore(earlier.at()) ? earlier : later);
+        return Optional.ofNullable(batches.get(batch))
+                .map(kept -> kept.floorEntry(time))
+                .map(Map.Entry::getValue);
     }
 
     /** All colostrum that was put in stock, in the order of the record. */

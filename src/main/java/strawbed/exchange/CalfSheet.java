@@ -19,11 +19,12 @@ import strawbed.care.FirstDose;
 import strawbed.care.FirstFeedAge;
 import strawbed.care.FirstFeedAges;
 import strawbed.care.PassiveImmunity;
+import strawbed.event.CalfId;
 import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.ColostrumTestedByBrix;
-import strawbed.event.RecordedEvent;
 import strawbed.event.Term;
 import strawbed.event.When;
+import strawbed.journal.RecordParts;
 
 /**
  * The calves of the record as a table with a row for each. What was not recorded, and what cannot be judged, is empty;
@@ -58,14 +59,19 @@ public final class CalfSheet {
     private CalfSheet() {}
 
     /**
-     * Writes the table of a whole record, given in its order.
+     * Writes the table of a whole record. Only some of its calves are in memory at a time.
      *
      * @param now when it is judged
      */
-    public static void write(List<RecordedEvent> events, Instant now, Appendable out) throws IOException {
-        Herd herd = Herd.of(events);
-        Farm farm = Farm.of(herd);
+    public static void write(RecordParts record, Instant now, Appendable out) throws IOException {
+        Farm farm = Farm.of(Herd.of(record.ofBarn()));
         Sheet sheet = new Sheet(COLUMNS, out);
+        for (List<CalfId> some : record.calvesInPortions()) {
+            write(Herd.of(record.ofCalves(some)), farm, now, sheet);
+        }
+    }
+
+    private static void write(Herd herd, Farm farm, Instant now, Sheet sheet) throws IOException {
         for (CalfRecord calf : herd.calves()) {
             Sheet.Row row = sheet.row();
             identity(row, calf);

@@ -4,21 +4,20 @@ import static java.util.Map.entry;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import strawbed.calf.CalfRecord;
-import strawbed.calf.Herd;
+import strawbed.calf.Withdrawals;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
-import strawbed.event.EventId;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
 import strawbed.journal.EventCodec;
+import strawbed.journal.EventSource;
 import strawbed.measure.Mass;
 import strawbed.measure.Temperature;
 import strawbed.measure.Volume;
@@ -152,21 +151,41 @@ public final class EventSheet {
             entry("sound", "event_sound"));
 
     private final EventCodec codec = new EventCodec();
-    private final Herd herd;
-    private final Set<EventId> withdrawn;
+    private final Withdrawals withdrawals;
+    private final Map<CalfId, String> numbers = new HashMap<>();
 
-    private EventSheet(List<RecordedEvent> events) {
-        this.herd = Herd.of(events);
-        this.withdrawn = withdrawn(events, herd);
+    /** Goes through the record twice; what it keeps are withdrawals, and of each calf what it was ever called. */
+    private EventSheet(EventSource events) {
+        List<RecordedEvent> withdrawing = new ArrayList<>();
+        events.forEach(event -> {
+            if (event.event() instanceof Event.EventWithdrawn) {
+                withdrawing.add(event);
+            }
+        });
+        this.withdrawals = Withdrawals.of(withdrawing);
+        Map<CalfId, List<CalfRecord.Entry>> naming = new HashMap<>();
+        events.forEach(event -> {
+            CalfId calf = event.calf();
+            if (calf != null && namesCalf(event.event())) {
+                naming.computeIfAbsent(calf, id -> new ArrayList<>(2))
+                        .add(new CalfRecord.Entry(event, withdrawals.reach(event)));
+            }
+        });
+        naming.forEach(
+                (id, history) -> new CalfRecord(id, history).number().ifPresent(number -> numbers.put(id, number)));
     }
 
-    /** Writes the table of a whole record, given in its order. */
-    public static void write(List<RecordedEvent> events, Appendable out) throws IOException {
+    /** Writes the table of a whole record. Goes through it three times, and never has it all in memory. */
+    public static void write(EventSource events, Appendable out) throws IOException {
         EventSheet rows = new EventSheet(events);
         Sheet sheet = new Sheet(COLUMNS, out);
-        for (RecordedEvent event : events) {
-            sheet.write(rows.filled(sheet.row(), event));
-        }
+        Passing.each(events, event -> sheet.write(rows.filled(sheet.row(), event)));
+    }
+
+    private static boolean namesCalf(Event event) {
+        return event instanceof Event.CalfOpened
+                || event instanceof Event.CalfNumbered
+                || event instanceof Event.EarTagFitted;
     }
 
     private Sheet.Row filled(Sheet.Row row, RecordedEvent recorded) {
@@ -181,7 +200,7 @@ public final class EventSheet {
                 .text("calf_id", calf == null ? null : calf.toString())
                 .text("calf_number", number(calf))
                 .text("type", event.type())
-                .text("withdrawn", yesOrNo(withdrawn.contains(recorded.id())));
+                .text("withdrawn", yesOrNo(isWithdrawn(recorded)));
         codec.fields(event).forEach((field, value) -> put(row, column(event, field), value));
         converted(row, event);
         Provenance how = recorded.provenance();
@@ -195,7 +214,13 @@ public final class EventSheet {
     }
 
     private @Nullable String number(@Nullable CalfId calf) {
-        return calf == null ? null : herd.calf(calf).flatMap(CalfRecord::number).orElse(null);
+        return calf == null ? null : numbers.get(calf);
+    }
+
+    /** A withdrawal of no single calf is never called withdrawn: only facts are. */
+    private boolean isWithdrawn(RecordedEvent recorded) {
+        boolean isBarnWithdrawal = recorded.calf() == null && recorded.event() instanceof Event.EventWithdrawn;
+        return !isBarnWithdrawal && withdrawals.reach(recorded);
     }
 
     private static String column(Event event, String field) {
@@ -266,24 +291,6 @@ public final class EventSheet {
             return tested.milk();
         }
         return event instanceof Event.ColostrumFed fed ? fed.warmedTo() : null;
-    }
-
-    private static Set<EventId> withdrawn(List<RecordedEvent> events, Herd herd) {
-        Set<EventId> withdrawn = new HashSet<>();
-        events.stream()
-                .map(RecordedEvent::calf)
-                .filter(Objects::nonNull)
-                .distinct()
-                .flatMap(calf -> herd.calf(calf).orElseThrow().history().stream())
-                .filter(CalfRecord.Entry::withdrawn)
-                .forEach(entry -> withdrawn.add(entry.recorded().id()));
-        Set<EventId> counting = herd.barn().stream().map(RecordedEvent::id).collect(Collectors.toSet());
-        events.stream()
-                .filter(event -> event.calf() == null
-                        && !(event.event() instanceof Event.EventWithdrawn)
-                        && !counting.contains(event.id()))
-                .forEach(event -> withdrawn.add(event.id()));
-        return withdrawn;
     }
 
     private static String yesOrNo(boolean truth) {

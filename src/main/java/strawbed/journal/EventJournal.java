@@ -14,7 +14,7 @@ import strawbed.event.RecordedEvent;
  * <p>Safe for any thread; calls wait for each other. Every method throws {@link JournalException} when the record
  * cannot do what it was asked, and {@link IllegalStateException} after {@link #close}.
  */
-public interface EventJournal extends AutoCloseable {
+public interface EventJournal extends RecordParts, AutoCloseable {
     /**
      * Saves all of these facts, or none of them, and returns when they are safe on the disk.
      *
@@ -33,7 +33,10 @@ public interface EventJournal extends AutoCloseable {
      */
     List<RecordedEvent> importAll(List<RecordedEvent> events);
 
-    /** All facts in the order in which they were saved. */
+    /** What {@link #importAll} would come to. Nothing is written. */
+    ImportPlan plan(List<RecordedEvent> imported);
+
+    /** All facts in the order in which they were saved; of a big record more than a small computer can hold. */
     List<RecordedEvent> all();
 
     /** The fact with this id, or empty when the record has none. */

@@ -24,13 +24,14 @@ public record ImportPlan(List<RecordedEvent> added, int known, List<RecordedEven
     /**
      * Works out what is missing.
      *
-     * @param there the whole record in its order
+     * @param there all facts of the record that have the id of one of these, others or not
+     * @param last the sequence of the record's last fact, 0 where there is none
      * @param imported what is to come into it, in the order of the other record
      */
-    public static ImportPlan of(List<RecordedEvent> there, List<RecordedEvent> imported) {
+    public static ImportPlan of(List<RecordedEvent> there, long last, List<RecordedEvent> imported) {
         Map<EventId, RecordedEvent> byId = new HashMap<>();
         there.forEach(event -> byId.put(event.id(), event));
-        long sequence = there.isEmpty() ? 0 : there.get(there.size() - 1).sequence();
+        long sequence = last;
         List<RecordedEvent> added = new ArrayList<>();
         List<RecordedEvent> conflicts = new ArrayList<>();
         for (RecordedEvent event : imported) {

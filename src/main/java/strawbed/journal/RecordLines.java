@@ -36,7 +36,7 @@ public final class RecordLines {
      * @param events how many follow, so that a file that was cut off is known
      * @param program which program wrote it, with its version
      */
-    public String heading(int events, String program) {
+    public String heading(long events, String program) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("format", FORMAT);
         fields.put("version", VERSION);

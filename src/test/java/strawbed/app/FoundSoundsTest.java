@@ -93,7 +93,7 @@ class FoundSoundsTest {
                 null,
                 new Event.FeedRefused(),
                 NOW,
-                new Provenance(Provenance.Source.VOICE, List.of("refused"), "understood", "g", "m", NAME))));
+                new Provenance(Provenance.Source.VOICE, List.of("refused"), "understood", "g", "m", NAME, null))));
         assertThat(adopt()).isEmpty();
         assertThat(journal.openStatements()).isEmpty();
     }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
 import strawbed.event.Event;
 import strawbed.event.NewEvent;
@@ -60,7 +61,8 @@ final class FullDiskStory {
         int refused = 0;
         try (SqliteEventJournal journal = open()) {
             SoundFolder sounds = new SoundFolder(data, ids);
-            ScriptedNight night = new ScriptedNight(new Recorder(journal, sounds, clock, ids, "g", "m"), clock);
+            ScriptedNight night = new ScriptedNight(
+                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, "g", "m"), clock);
             night.hears("new calf twelve heifer");
             assertThat(night.hears("confirm entry")).contains(new Prompt.Saved(2, "12"));
             night.hears("calf twelve fed two quarts");

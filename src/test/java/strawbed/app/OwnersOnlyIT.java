@@ -23,6 +23,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strawbed.calf.Herd;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
 
@@ -83,7 +84,8 @@ class OwnersOnlyIT {
             FarmProtocol.adopt(journal, settings);
             SoundFolder sounds = new SoundFolder(data, ids);
             FoundSounds.adopt(journal, sounds);
-            ScriptedNight night = new ScriptedNight(new Recorder(journal, sounds, clock, ids, "g", "m"), clock);
+            ScriptedNight night = new ScriptedNight(
+                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, "g", "m"), clock);
             night.hears("new calf twelve heifer");
             night.hears("confirm entry");
             night.hears("did you see the game");

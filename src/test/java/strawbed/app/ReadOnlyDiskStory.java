@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import strawbed.calf.Herd;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
 
@@ -28,8 +29,9 @@ final class ReadOnlyDiskStory {
         Clock clock = Clock.systemUTC();
         TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(20261125));
         try (SqliteEventJournal journal = SqliteEventJournal.open(data, clock, ZoneOffset.UTC, ids)) {
-            ScriptedNight night =
-                    new ScriptedNight(new Recorder(journal, new SoundFolder(data, ids), clock, ids, "g", "m"), clock);
+            ScriptedNight night = new ScriptedNight(
+                    new Recorder(journal, Herd.of(journal.all()), new SoundFolder(data, ids), clock, ids, "g", "m"),
+                    clock);
             night.hears("new calf twelve heifer");
             night.hears("confirm entry");
         }

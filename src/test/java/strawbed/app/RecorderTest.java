@@ -59,7 +59,13 @@ class RecorderTest {
 
     private Recorder recorder(Clock now) {
         return new Recorder(
-                journal, new SoundFolder(folder, () -> new UUID(2, ids++)), now, () -> new UUID(3, ids++), "g1", "m1");
+                journal,
+                HerdReading.recent(journal, now.instant(), Instant.MAX),
+                new SoundFolder(folder, () -> new UUID(2, ids++)),
+                now,
+                () -> new UUID(3, ids++),
+                "g1",
+                "m1");
     }
 
     private List<Prompt> hears(String words) {

@@ -25,6 +25,7 @@ import strawbed.event.CalfId;
 import strawbed.event.EventId;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
+import strawbed.journal.EventSource;
 import strawbed.journal.RandomEvents;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -64,7 +65,7 @@ class RecordFileTest {
 
     private static String text(List<RecordedEvent> events) throws IOException {
         StringBuilder out = new StringBuilder();
-        RecordWriter.write(events, PROGRAM, out);
+        RecordWriter.write(EventSource.of(events), PROGRAM, out);
         return out.toString();
     }
 

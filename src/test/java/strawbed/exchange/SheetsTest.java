@@ -23,25 +23,27 @@ import strawbed.event.EventId;
 import strawbed.event.RecordedEvent;
 import strawbed.event.Term;
 import strawbed.event.When;
+import strawbed.journal.EventSource;
 import strawbed.measure.Mass;
 import strawbed.measure.MassUnit;
 import strawbed.measure.Temperature;
 import strawbed.measure.TemperatureUnit;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
+import strawbed.testkit.ListedParts;
 
 /** Source of the form: RFC 4180, section 2 (from memory). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SheetsTest {
     private static String events(List<RecordedEvent> events) throws IOException {
         StringBuilder out = new StringBuilder();
-        EventSheet.write(events, out);
+        EventSheet.write(EventSource.of(events), out);
         return out.toString();
     }
 
     private static String calves(List<RecordedEvent> events) throws IOException {
         StringBuilder out = new StringBuilder();
-        CalfSheet.write(events, Told.time("40:00"), out);
+        CalfSheet.write(new ListedParts(events), Told.time("40:00"), out);
         return out.toString();
     }
 

@@ -2,6 +2,7 @@ package strawbed.testkit;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,10 +13,12 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import strawbed.event.CalfId;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
 import strawbed.event.RecordedEvent;
 import strawbed.journal.EventJournal;
+import strawbed.journal.EventSource;
 import strawbed.journal.ImportPlan;
 import strawbed.journal.JournalException;
 import strawbed.journal.NewOpenStatement;
@@ -83,14 +86,68 @@ public final class MemoryJournal implements EventJournal {
 
     @Override
     public List<RecordedEvent> importAll(List<RecordedEvent> imported) {
-        List<RecordedEvent> added = ImportPlan.of(events, imported).orRefuse().added();
+        List<RecordedEvent> added = plan(imported).orRefuse().added();
         events.addAll(added);
         return added;
     }
 
     @Override
+    public ImportPlan plan(List<RecordedEvent> imported) {
+        return ImportPlan.of(events, events.size(), imported);
+    }
+
+    @Override
     public List<RecordedEvent> all() {
         return List.copyOf(events);
+    }
+
+    @Override
+    public EventSource asItIs() {
+        return parts().asItIs();
+    }
+
+    @Override
+    public List<CalfId> calves() {
+        return parts().calves();
+    }
+
+    @Override
+    public Set<CalfId> calvesRecorded(Instant from, Instant until) {
+        return parts().calvesRecorded(from, until);
+    }
+
+    @Override
+    public Set<CalfId> calvesNaming(Naming how, Map<String, Instant> since) {
+        return parts().calvesNaming(how, since);
+    }
+
+    @Override
+    public List<RecordedEvent> ofCalves(Collection<CalfId> calves) {
+        return parts().ofCalves(calves);
+    }
+
+    @Override
+    public List<RecordedEvent> ofBarn() {
+        return parts().ofBarn();
+    }
+
+    @Override
+    public List<RecordedEvent> protocols() {
+        return parts().protocols();
+    }
+
+    @Override
+    public List<RecordedEvent> air(Instant from, Instant until) {
+        return parts().air(from, until);
+    }
+
+    @Override
+    public List<RecordedEvent> stored(Collection<String> batches) {
+        return parts().stored(batches);
+    }
+
+    private ListedParts parts() {
+        return new ListedParts(events);
     }
 
     @Override

@@ -48,9 +48,7 @@ final class EventTable {
         if (events.isEmpty()) {
             return List.of();
         }
-        long last = handle.createQuery("SELECT coalesce(max(sequence), 0) FROM event")
-                .mapTo(Long.class)
-                .one();
+        long last = last(handle);
         List<RecordedEvent> recorded = new ArrayList<>();
         try (PreparedBatch batch = handle.prepareBatch(INSERT);
                 Chain chain = new Chain(handle)) {
@@ -66,8 +64,7 @@ final class EventTable {
 
     /** Adds facts of another record behind the last one; the caller holds a transaction. */
     List<RecordedEvent> importAll(Handle handle, List<RecordedEvent> imported) {
-        List<RecordedEvent> added =
-                ImportPlan.of(all(handle), imported).orRefuse().added();
+        List<RecordedEvent> added = plan(handle, imported).orRefuse().added();
         if (!added.isEmpty()) {
             try (PreparedBatch batch = handle.prepareBatch(INSERT);
                     Chain chain = new Chain(handle)) {
@@ -77,6 +74,19 @@ final class EventTable {
             }
         }
         return added;
+    }
+
+    ImportPlan plan(Handle handle, List<RecordedEvent> imported) {
+        List<RecordedEvent> there = handle.createQuery(
+                        "SELECT * FROM event WHERE id IN (SELECT value FROM json_each(:ids))")
+                .bind(
+                        "ids",
+                        codec.json(imported.stream()
+                                .map(event -> event.id().toString())
+                                .toList()))
+                .map((row, context) -> read(row))
+                .list();
+        return ImportPlan.of(there, last(handle), imported);
     }
 
     List<RecordedEvent> all(Handle handle) {
@@ -90,6 +100,13 @@ final class EventTable {
                 .bind("id", id.toString())
                 .map((row, context) -> read(row))
                 .findOne();
+    }
+
+    /** The sequence of the last fact, 0 where there is none. */
+    long last(Handle handle) {
+        return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM event")
+                .mapTo(Long.class)
+                .one();
     }
 
     private RecordedEvent add(PreparedBatch batch, Chain chain, NewEvent added, long sequence, Instant now) {

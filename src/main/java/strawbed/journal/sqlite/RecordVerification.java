@@ -24,8 +24,11 @@ final class RecordVerification {
     private static final String RESTORE = "Keep the file as it is, and restore the record from a backup.";
 
     /** What made the tables of each schema, from the first on. */
-    private static final List<String> SCRIPTS =
-            List.of("/db/migration/V1__journal.sql", ChainMigration.SCRIPT, "/db/migration/V3__operator.sql");
+    private static final List<String> SCRIPTS = List.of(
+            "/db/migration/V1__journal.sql",
+            ChainMigration.SCRIPT,
+            "/db/migration/V3__operator.sql",
+            "/db/migration/V4__indexes.sql");
 
     /** More of the same helps nobody. */
     private static final int COMPLAINTS = 20;

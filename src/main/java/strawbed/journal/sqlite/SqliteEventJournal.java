@@ -5,20 +5,26 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
+import strawbed.event.CalfId;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
 import strawbed.event.RecordedEvent;
 import strawbed.journal.EventJournal;
+import strawbed.journal.EventSource;
+import strawbed.journal.ImportPlan;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
 import strawbed.journal.NewOpenStatement;
@@ -36,6 +42,7 @@ public final class SqliteEventJournal implements EventJournal {
     private final Handle handle;
     private final Clock clock;
     private final EventTable events;
+    private final EventParts parts;
     private final StatementTable statements;
     private final NewestFact newest;
     private boolean closed;
@@ -48,6 +55,7 @@ public final class SqliteEventJournal implements EventJournal {
         this.newest = new NewestFact(file.path());
         this.clock = clock;
         this.events = new EventTable(zone, ids);
+        this.parts = new EventParts(events);
         this.statements = new StatementTable(ids);
     }
 
@@ -113,6 +121,11 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
+    public ImportPlan plan(List<RecordedEvent> imported) {
+        return read(open -> events.plan(open, imported));
+    }
+
+    @Override
     public List<RecordedEvent> all() {
         return read(events::all);
     }
@@ -120,6 +133,65 @@ public final class SqliteEventJournal implements EventJournal {
     @Override
     public Optional<RecordedEvent> find(EventId id) {
         return read(open -> events.find(open, id));
+    }
+
+    @Override
+    public EventSource asItIs() {
+        long last = read(events::last);
+        return new EventSource() {
+            @Override
+            public long count() {
+                return read(open -> parts.count(open, last));
+            }
+
+            @Override
+            public void forEach(Consumer<RecordedEvent> reader) {
+                read(open -> {
+                    parts.forEach(open, last, reader);
+                    return last;
+                });
+            }
+        };
+    }
+
+    @Override
+    public List<CalfId> calves() {
+        return read(parts::calves);
+    }
+
+    @Override
+    public Set<CalfId> calvesRecorded(Instant from, Instant until) {
+        return read(open -> parts.calvesRecorded(open, from, until));
+    }
+
+    @Override
+    public Set<CalfId> calvesNaming(Naming how, Map<String, Instant> since) {
+        return read(open -> parts.calvesNaming(open, how, since));
+    }
+
+    @Override
+    public List<RecordedEvent> ofCalves(Collection<CalfId> calves) {
+        return read(open -> parts.ofCalves(open, calves));
+    }
+
+    @Override
+    public List<RecordedEvent> ofBarn() {
+        return read(parts::ofBarn);
+    }
+
+    @Override
+    public List<RecordedEvent> protocols() {
+        return read(parts::protocols);
+    }
+
+    @Override
+    public List<RecordedEvent> air(Instant from, Instant until) {
+        return read(open -> parts.air(open, from, until));
+    }
+
+    @Override
+    public List<RecordedEvent> stored(Collection<String> batches) {
+        return read(open -> parts.stored(open, batches));
     }
 
     @Override
