@@ -34,7 +34,8 @@ import picocli.CommandLine.ScopeType;
             ImportCommand.class,
             CheckCommand.class,
             BackupCommand.class,
-            RestoreCommand.class
+            RestoreCommand.class,
+            RescueCommand.class
         })
 public final class Main implements Runnable {
     @Option(

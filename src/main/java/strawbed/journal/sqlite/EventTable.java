@@ -152,23 +152,7 @@ final class EventTable {
     RecordedEvent read(ResultSet result) throws SQLException {
         long sequence = result.getLong("sequence");
         try {
-            EventRow row = EventRow.of(result);
-            return new RecordedEvent(
-                    EventId.of(row.id()),
-                    sequence,
-                    Instant.parse(row.recordedAt()),
-                    Instant.parse(row.occurredAt()),
-                    ZoneId.of(row.zone()),
-                    row.calf() == null ? null : CalfId.of(row.calf()),
-                    codec.event(row.type(), row.version(), row.json()),
-                    new Provenance(
-                            Term.of(Provenance.Source.class, row.source()),
-                            words(row.words()),
-                            row.verdict(),
-                            row.grammar(),
-                            row.model(),
-                            row.sound(),
-                            row.operator()));
+            return decoded(sequence, EventRow.of(result));
         } catch (JournalException e) {
             throw new JournalException(
                     e.reason(), "Number " + sequence + " of the record was not read: " + e.getMessage(), e);
@@ -179,6 +163,32 @@ final class EventTable {
                             + ". The record is damaged; restore it from a copy.",
                     e);
         }
+    }
+
+    /**
+     * The fact of a row, at this place.
+     *
+     * @throws JournalException as {@link EventCodec}
+     * @throws DateTimeException for a time or zone that cannot be read
+     * @throws IllegalArgumentException for an id or a source that cannot be read
+     */
+    RecordedEvent decoded(long sequence, EventRow row) {
+        return new RecordedEvent(
+                EventId.of(row.id()),
+                sequence,
+                Instant.parse(row.recordedAt()),
+                Instant.parse(row.occurredAt()),
+                ZoneId.of(row.zone()),
+                row.calf() == null ? null : CalfId.of(row.calf()),
+                codec.event(row.type(), row.version(), row.json()),
+                new Provenance(
+                        Term.of(Provenance.Source.class, row.source()),
+                        words(row.words()),
+                        row.verdict(),
+                        row.grammar(),
+                        row.model(),
+                        row.sound(),
+                        row.operator()));
     }
 
     private List<String> words(@Nullable String json) {

@@ -21,7 +21,8 @@ import strawbed.journal.JournalException;
 final class RecordVerification {
     static final String COMPARE = "Keep the file as it is, and compare it with a backup.";
 
-    private static final String RESTORE = "Keep the file as it is, and restore the record from a backup.";
+    private static final String RESTORE = "Keep the file as it is, and restore the record from a backup; if none is new"
+            + " enough, \"strawbed rescue --to DIR\" takes all facts that are intact into a new record.";
 
     /** What made the tables of each schema, from the first on. */
     private static final List<String> SCRIPTS = List.of(

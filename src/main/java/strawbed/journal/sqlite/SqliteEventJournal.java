@@ -125,6 +125,14 @@ public final class SqliteEventJournal implements EventJournal {
         return read(open -> events.plan(open, imported));
     }
 
+    /** Saves statements of another record with their ids, times and ends, all or none. */
+    void importStatements(List<PastStatement> imported) {
+        write("no statement was imported", open -> {
+            statements.importAll(open, imported);
+            return imported.size();
+        });
+    }
+
     @Override
     public List<RecordedEvent> all() {
         return read(events::all);

@@ -15,6 +15,9 @@ final class SqliteFailure {
 
     private static final long INDEX_STEP = 32 * 1024;
 
+    private static final String RESCUE =
+            "\"strawbed rescue --to DIR\" takes all facts that are intact into a new record.";
+
     private SqliteFailure() {}
 
     /**
@@ -49,7 +52,7 @@ final class SqliteFailure {
                     Reason.NOT_A_RECORD,
                     otherwise,
                     file + " is not a record",
-                    "Choose another data folder, or move the file away.",
+                    "Choose another data folder, or move the file away. If it was a record once, " + RESCUE,
                     failure);
         }
         return exception(
@@ -85,7 +88,8 @@ final class SqliteFailure {
                 Reason.CORRUPT,
                 otherwise,
                 file + " is damaged (" + how.strip() + ")",
-                "Keep it as it is, and put a copy of the record that is sound in its place.",
+                "Keep it as it is, and put a copy of the record that is sound in its place; if none is new enough, "
+                        + RESCUE,
                 cause);
     }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import strawbed.journal.EventCodec;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
@@ -30,6 +31,11 @@ final class StatementTable {
 
     OpenStatement keep(Handle handle, NewOpenStatement statement, Instant now) {
         UUID id = ids.get();
+        insert(handle, id, statement, now);
+        return new OpenStatement(id, now, statement);
+    }
+
+    private void insert(Handle handle, UUID id, NewOpenStatement statement, Instant now) {
         handle.createUpdate("""
                         INSERT INTO open_statement (id, recorded_at, began_at, length, verdict, words, reading, sound)
                         VALUES (:id, :recorded_at, :began_at, :length, :verdict, :words, :reading, :sound)
@@ -43,7 +49,6 @@ final class StatementTable {
                 .bind("reading", statement.reading())
                 .bind("sound", statement.sound())
                 .execute();
-        return new OpenStatement(id, now, statement);
     }
 
     /** Whether there was such an open statement. */
@@ -72,19 +77,34 @@ final class StatementTable {
                 .set();
     }
 
+    /** Adds statements of another record, and how they ended, in this order; the caller holds a transaction. */
+    void importAll(Handle handle, List<PastStatement> statements) {
+        for (PastStatement past : statements) {
+            OpenStatement kept = past.kept();
+            insert(handle, kept.id(), kept.statement(), kept.recordedAt());
+            if (past.end() != null) {
+                handle.createUpdate("INSERT INTO statement_settled (statement, settled_at, how)"
+                                + " VALUES (:id, :settled_at, :how)")
+                        .bind("id", kept.id().toString())
+                        .bind("settled_at", past.end().at().toString())
+                        .bind("how", past.end().how())
+                        .execute();
+            }
+        }
+    }
+
     private OpenStatement read(ResultSet row) throws SQLException {
         String id = row.getString("id");
         try {
-            return new OpenStatement(
-                    UUID.fromString(id),
-                    Instant.parse(row.getString("recorded_at")),
-                    new NewOpenStatement(
-                            Instant.parse(row.getString("began_at")),
-                            Duration.parse(row.getString("length")),
-                            row.getString("verdict"),
-                            codec.words(row.getString("words")),
-                            row.getString("reading"),
-                            row.getString("sound")));
+            return decoded(
+                    id,
+                    row.getString("recorded_at"),
+                    row.getString("began_at"),
+                    row.getString("length"),
+                    row.getString("verdict"),
+                    row.getString("words"),
+                    row.getString("reading"),
+                    row.getString("sound"));
         } catch (DateTimeException | IllegalArgumentException e) {
             throw new JournalException(
                     Reason.CORRUPT,
@@ -92,5 +112,28 @@ final class StatementTable {
                             + ". The record is damaged; restore it from a copy.",
                     e);
         }
+    }
+
+    /**
+     * The statement that these columns tell.
+     *
+     * @throws JournalException for words that are no list
+     * @throws DateTimeException for a time that cannot be read
+     * @throws IllegalArgumentException for an id that cannot be read
+     */
+    OpenStatement decoded(
+            String id,
+            String recordedAt,
+            String beganAt,
+            String length,
+            String verdict,
+            String words,
+            @Nullable String reading,
+            String sound) {
+        return new OpenStatement(
+                UUID.fromString(id),
+                Instant.parse(recordedAt),
+                new NewOpenStatement(
+                        Instant.parse(beganAt), Duration.parse(length), verdict, codec.words(words), reading, sound));
     }
 }
