@@ -13,7 +13,7 @@ final class RowShapes {
     private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
 
     /** Columns of a fact that this program can keep; what a row has behind them must be empty, or it would be lost. */
-    private static final int KEPT = 15;
+    private static final int KEPT = 16;
 
     private RowShapes() {}
 
@@ -44,7 +44,7 @@ final class RowShapes {
                 row.text(12),
                 row.text(13),
                 row.text(14),
-                row.values().size() > 15 ? row.text(15) : null);
+                row.text(15));
     }
 
     private static int version(@Nullable Object value) {
