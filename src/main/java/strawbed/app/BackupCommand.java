@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -21,7 +22,11 @@ final class BackupCommand implements Callable<Integer> {
     @Nullable
     Main main;
 
-    @Parameters(paramLabel = "FILE", description = "The file to make, such as /media/stick/record-november.db.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..1",
+            description = "The file to make, such as /media/stick/record-november.db; else today's in the folder that"
+                    + " station.properties names.")
     @Nullable
     Path file;
 
@@ -29,7 +34,10 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() {
         Main program = Main.of(main);
         Settings settings = program.settings();
-        Path target = RecordTelling.given(file);
+        if (file == null) {
+            return today(program, settings);
+        }
+        Path target = file;
         RecordHealth health = new RecordBackup(settings.data()).write(target, settings.clock());
         if (!health.isSound()) {
             program.err()
@@ -41,5 +49,18 @@ final class BackupCommand implements Callable<Integer> {
                 .println("Made and looked through: " + target + ", " + RecordTelling.summary(health)
                         + ". It holds no sounds.");
         return 0;
+    }
+
+    private static int today(Main program, Settings settings) {
+        StationFile station = StationFile.in(settings.data());
+        Path folder = station.backupFolder()
+                .orElseThrow(() -> new BadInputException("Where to? Give a FILE, or set backup.folder in "
+                        + settings.data().resolve(StationFile.NAME) + " to a folder, best on another disk."));
+        List<String> told = new DailyBackup(settings, station, folder).make();
+        told.forEach(program.out()::println);
+        if (told.isEmpty()) {
+            program.out().println("Today's backup is in " + folder + " already.");
+        }
+        return told.stream().allMatch(line -> line.startsWith(DailyBackup.MADE)) ? 0 : Failures.FAILED;
     }
 }

@@ -44,6 +44,7 @@ final class CheckCommand implements Callable<Integer> {
         good &= line("microphone", CheckCommand::microphone);
         good &= line("record", () -> RecordTelling.record(settings));
         good &= line("backup", () -> RecordTelling.backup(settings));
+        good &= line("station file", () -> station(settings));
         good &= line("protocol", () -> protocol(settings));
         good &= line("disk", () -> disk(settings));
         return good ? 0 : Failures.FAILED;
@@ -111,6 +112,17 @@ final class CheckCommand implements Callable<Integer> {
             String others = names.isEmpty() ? "" : " Found: " + String.join(", ", names) + ".";
             throw new BadInputException(failure.getMessage() + others);
         }
+    }
+
+    private static String station(Settings settings) {
+        StationFile station = StationFile.in(settings.data());
+        String backups = station.backupFolder()
+                .map(folder -> "a backup each day to " + folder + ", the newest " + station.backupsKept() + " kept")
+                .orElse("no daily backup");
+        String days = station.soundsKeptDays().map(count -> count + " days").orElse("");
+        String room = station.soundsKeptMegabytes().map(count -> count + " MB").orElse("");
+        String sounds = days + (days.isEmpty() || room.isEmpty() ? "" : ", at most ") + room;
+        return backups + "; sounds kept " + (sounds.isEmpty() ? "for ever" : sounds);
     }
 
     private static String protocol(Settings settings) {

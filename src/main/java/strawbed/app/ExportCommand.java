@@ -88,7 +88,7 @@ final class ExportCommand implements Callable<Integer> {
 
     private int export(EventJournal record, Settings settings) {
         NewFile.Content content = content(record, settings);
-        PrintWriter out = Main.of(main).out();
+        PrintWriter out = Main.of(main).documents();
         if (file != null) {
             NewFile.write(file, content);
             out.println(file);

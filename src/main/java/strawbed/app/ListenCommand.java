@@ -29,6 +29,8 @@ import strawbed.statement.Control;
         mixinStandardHelpOptions = true)
 final class ListenCommand implements Callable<Integer> {
     private static final int METER_WIDTH = 24;
+    private static final int LONGEST_NAME = 40;
+    private static final String NOBODY = "nobody";
 
     @ParentCommand
     @Nullable
@@ -37,6 +39,13 @@ final class ListenCommand implements Callable<Integer> {
     @Option(names = "--microphone", paramLabel = "NAME", description = "Which one; \"strawbed check\" names them.")
     @Nullable
     String microphone;
+
+    @Option(
+            names = "--operator",
+            paramLabel = "NAME",
+            description = "Who works from now on, kept with each fact; \"nobody\" for nobody. Else as last chosen.")
+    @Nullable
+    String operator;
 
     @Option(names = "--quiet", description = "Do not speak: show only.")
     boolean quiet;
@@ -47,26 +56,36 @@ final class ListenCommand implements Callable<Integer> {
         Settings settings = program.settings();
         PrintWriter out = program.out();
         BlockingQueue<String> keys = new LinkedBlockingQueue<>();
+        Optional<String> chosen = Optional.ofNullable(operator).map(ListenCommand::name);
         Instant origin = settings.clock().instant();
         try (MicrophoneSource source = MicrophoneSource.open(microphone);
                 Stage stage = Stage.open(settings, origin, program.err());
+                DailyWork daily = DailyWork.begin(settings, stage.station());
                 Speaker speaker = Speaker.open(quiet, program.err())) {
+            chosen.ifPresent(name -> stage.choose(name.equals(NOBODY) ? null : name));
             Thread typing = new Thread(() -> readKeys(keys), "keys");
             typing.setDaemon(true);
             typing.start();
             out.println("Listening on " + source.name() + ". Begin with \"calf\" and its number, or \"new calf\".");
+            out.println(stage.operator()
+                    .map(name -> name + " works now. To change that, start with --operator NAME.")
+                    .orElse("Nobody is chosen to work now. To choose, start with --operator NAME."));
             source.warning().ifPresent(out::println);
-            listen(source, stage, speaker, keys, out);
+            listen(
+                    source,
+                    stage,
+                    speaker,
+                    new Beside(keys, daily, new ClockWatch(settings.clock(), System::nanoTime)),
+                    out);
             tell(stage.stop(), stage, speaker, out);
         }
         return 0;
     }
 
-    private void listen(
-            MicrophoneSource source, Stage stage, Speaker speaker, BlockingQueue<String> keys, PrintWriter out) {
+    private void listen(MicrophoneSource source, Stage stage, Speaker speaker, Beside beside, PrintWriter out) {
         int blocks = 0;
         while (true) {
-            String key = keys.poll();
+            String key = beside.keys().poll();
             if (key != null) {
                 speaker.stop();
                 if (key.equals("q")) {
@@ -93,10 +112,28 @@ final class ListenCommand implements Callable<Integer> {
             }
             tell(stage.tick(), stage, speaker, out);
             if (++blocks % 10 == 0) {
+                beside.clock().look().ifPresent(jump -> tell(stage.note(jump), stage, speaker, out));
+                String news = beside.daily().news();
+                if (news != null) {
+                    out.println("\r  " + news);
+                }
                 out.print("\r" + meter(source.level(), !stage.isPaused()));
                 out.flush();
             }
         }
+    }
+
+    /** What goes on while it listens. */
+    private record Beside(BlockingQueue<String> keys, DailyWork daily, ClockWatch clock) {}
+
+    /** A name as it can be kept and shown. */
+    private static String name(String text) {
+        String name = text.strip();
+        if (name.isEmpty() || name.length() > LONGEST_NAME || name.codePoints().anyMatch(Character::isISOControl)) {
+            throw new BadInputException("An operator's name has 1 to " + LONGEST_NAME
+                    + " letters and no control characters. Give another with --operator.");
+        }
+        return name;
     }
 
     /** While it is paused there is nothing to say, and what was heard is nobody's business. */

@@ -57,6 +57,12 @@ public final class Main implements Runnable {
     @CommandLine.Spec
     CommandLine.Model.@Nullable CommandSpec spec;
 
+    private final PrintWriter documents;
+
+    private Main(PrintWriter documents) {
+        this.documents = documents;
+    }
+
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -68,12 +74,17 @@ public final class Main implements Runnable {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         // Libraries tell their news at level info; a person at work needs the program's own sentences only.
         Logger.getLogger("").setLevel(Level.SEVERE);
-        return new CommandLine(new Main())
-                .setOut(out)
-                .setErr(err)
+        PrintWriter harmlessOut = new PrintWriter(new TerminalWriter(out), true);
+        PrintWriter harmlessErr = new PrintWriter(new TerminalWriter(err), true);
+        int code = new CommandLine(new Main(out))
+                .setOut(harmlessOut)
+                .setErr(harmlessErr)
                 .setExecutionExceptionHandler(new Failures())
                 .setParameterExceptionHandler(Failures::badUse)
                 .execute(args);
+        harmlessOut.flush();
+        harmlessErr.flush();
+        return code;
     }
 
     @Override
@@ -99,6 +110,11 @@ public final class Main implements Runnable {
 
     Settings settings() {
         return Settings.of(Optional.ofNullable(data), Optional.ofNullable(model));
+    }
+
+    /** For a document that another program reads, every character of it as it is. */
+    PrintWriter documents() {
+        return documents;
     }
 
     PrintWriter out() {

@@ -51,7 +51,8 @@ final class RecordTelling {
         Optional<Backup> newest = new RecordBackup(settings.data()).newest();
         if (newest.isEmpty()) {
             return RecordReading.isThere(settings)
-                    ? "none yet; make one with \"strawbed backup FILE\" and keep it on another disk"
+                    ? "none yet; make one with \"strawbed backup FILE\" and keep it on another disk, or set backup.folder in "
+                            + StationFile.NAME + " for one each day"
                     : "none needed yet";
         }
         Backup backup = newest.get();

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,8 @@ import strawbed.dialog.Dialog;
 import strawbed.dialog.DialogInput;
 import strawbed.dialog.DialogStep;
 import strawbed.dialog.Prompt;
+import strawbed.event.Event;
+import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
 import strawbed.hearing.Heard;
@@ -42,6 +45,7 @@ final class Recorder {
     private Herd herd;
     private Dialog dialog = Dialog.START;
     private boolean paused;
+    private @Nullable String operator;
     private @Nullable Kept current;
     private @Nullable Kept waiting;
     private Instant askedAt = Instant.EPOCH;
@@ -78,6 +82,48 @@ final class Recorder {
         this.grammarVersion = grammarVersion;
         this.modelName = modelName;
         this.herd = herd;
+        this.operator = herd.barn().stream()
+                .map(RecordedEvent::event)
+                .filter(Event.OperatorChosen.class::isInstance)
+                .reduce((earlier, later) -> later)
+                .map(chosen -> ((Event.OperatorChosen) chosen).operator())
+                .orElse(null);
+    }
+
+    /** Who works, as was last chosen; each fact that is saved says so. */
+    Optional<String> operator() {
+        return Optional.ofNullable(operator);
+    }
+
+    /**
+     * Chooses who works from now on, also after the next start.
+     *
+     * @param name null for nobody
+     * @throws JournalException if the record does not take it; then nothing is changed
+     */
+    void choose(@Nullable String name) {
+        if (!Objects.equals(name, operator)) {
+            herd = herd.plus(journal.append(List.of(new NewEvent(
+                    null,
+                    new Event.OperatorChosen(name),
+                    clock.instant(),
+                    Provenance.of(Provenance.Source.BUTTON).by(name)))));
+            operator = name;
+        }
+    }
+
+    /** Notes something about the record itself that nobody said. */
+    List<Prompt> note(Event event) {
+        try {
+            herd = herd.plus(journal.append(List.of(new NewEvent(
+                    null,
+                    event,
+                    clock.instant(),
+                    Provenance.of(Provenance.Source.COMMAND).by(operator)))));
+            return List.of(new Prompt.Noticed(event));
+        } catch (JournalException failure) {
+            return List.of(new Prompt.NotKept(LeftOpen.sentence(failure)));
+        }
     }
 
     Herd herd() {
@@ -204,7 +250,13 @@ final class Recorder {
 
     private DialogInput append(DialogStep step) {
         try {
-            List<RecordedEvent> saved = journal.append(step.append());
+            List<RecordedEvent> saved = journal.append(step.append().stream()
+                    .map(fact -> new NewEvent(
+                            fact.calf(),
+                            fact.event(),
+                            fact.occurredAt(),
+                            fact.provenance().by(operator)))
+                    .toList());
             herd = herd.plus(saved);
             return new DialogInput.Committed(saved);
         } catch (JournalException failure) {

@@ -6,9 +6,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
+import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
+import strawbed.event.Event;
+import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
@@ -27,13 +31,38 @@ final class Stage implements AutoCloseable {
     private final Recorder recorder;
     private final Hearing hearing;
     private final Answers answers;
+    private final StationFile station;
 
-    private Stage(EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers) {
+    private Stage(
+            EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers, StationFile station) {
         this.journal = journal;
         this.ears = ears;
         this.recorder = recorder;
         this.hearing = hearing;
         this.answers = answers;
+        this.station = station;
+    }
+
+    /** A broken file stops nothing: nothing is removed then, and no backup is made. */
+    private static StationFile station(Settings settings, PrintWriter err) {
+        try {
+            return StationFile.in(settings.data());
+        } catch (BadInputException broken) {
+            err.println(broken.getMessage() + " Until then no sound is removed and no daily backup is made.");
+            return StationFile.USUAL;
+        }
+    }
+
+    /** Of all that the record knows already; what was noted now is told by the record's own order. */
+    private static List<Prompt> noteOddTimes(Herd before, Recorder recorder, Settings settings) {
+        List<CalfRecord.Entry> known = before.history();
+        if (known.isEmpty()) {
+            return List.of();
+        }
+        RecordedEvent last = known.get(known.size() - 1).recorded();
+        return ClockWatch.since(last, settings.clock().instant(), settings.zone()).stream()
+                .flatMap(odd -> recorder.note(odd).stream())
+                .toList();
     }
 
     /**
@@ -49,6 +78,8 @@ final class Stage implements AutoCloseable {
             RecordTelling.findings(journal).forEach(err::println);
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
             FoundSounds.adopt(journal, sounds).forEach(err::println);
+            StationFile station = station(settings, err);
+            SoundKeeping.clear(journal, sounds, station, settings.clock()).forEach(err::println);
             FarmProtocol.adopt(journal, settings).forEach(err::println);
             Herd herd = HerdReading.recent(journal, settings.clock().instant(), Instant.MAX);
             Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()));
@@ -61,7 +92,8 @@ final class Stage implements AutoCloseable {
                     ears.grammarVersion(),
                     ears.model().name());
             Answers answers = new Answers(new Messages(Locale.US), settings);
-            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers);
+            noteOddTimes(herd, recorder, settings).forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
+            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers, station);
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -110,6 +142,26 @@ final class Stage implements AutoCloseable {
             hearing.settle();
         }
         ears.listenFor(recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
+    }
+
+    /** Who works, as was last chosen. */
+    Optional<String> operator() {
+        return recorder.operator();
+    }
+
+    /** Chooses who works from now on. */
+    void choose(@Nullable String operator) {
+        recorder.choose(operator);
+    }
+
+    /** Notes something about the record itself that nobody said. */
+    List<Prompt> note(Event event) {
+        return recorder.note(event);
+    }
+
+    /** What this computer does with record and sounds. */
+    StationFile station() {
+        return station;
     }
 
     /** Whether it listens for nothing but being woken. */

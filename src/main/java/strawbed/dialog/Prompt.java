@@ -3,6 +3,7 @@ package strawbed.dialog;
 import org.jspecify.annotations.Nullable;
 import strawbed.care.Caution;
 import strawbed.event.CalfId;
+import strawbed.event.Event;
 
 /** What is said and shown to the person. The words are in the room {@code text}. */
 public sealed interface Prompt {
@@ -59,6 +60,9 @@ public sealed interface Prompt {
 
     /** Nothing was announced that could be put off: due items are shown when asked for, not announced. */
     record NothingToPutOff() implements Prompt {}
+
+    /** Something about the record itself that was noted in it, such as a clock that jumped. */
+    record Noticed(Event event) implements Prompt {}
 
     /** The recorder stops listening for statements. */
     record Paused() implements Prompt {}

@@ -11,11 +11,13 @@ import strawbed.dialog.Prompt;
 final class PromptPhrases {
     private final Wording wording;
     private final PendingPhrases pending;
+    private final ZoneId zone;
     private final Clock clock;
 
     PromptPhrases(Wording wording, ZoneId zone, Clock clock) {
         this.wording = wording;
         this.pending = new PendingPhrases(wording, zone);
+        this.zone = zone;
         this.clock = clock;
     }
 
@@ -47,6 +49,9 @@ final class PromptPhrases {
             return undone.facts() == 1
                     ? wording.text(PROMPT_UNDONE_ONE)
                     : wording.text(PROMPT_UNDONE_MANY, wording.number(BigDecimal.valueOf(undone.facts())));
+        }
+        if (prompt instanceof Prompt.Noticed noticed) {
+            return wording.text(PROMPT_NOTICED, new EventPhrases(wording, zone).of(noticed.event()));
         }
         return wording.text(plain(prompt));
     }

@@ -101,6 +101,36 @@ class RecorderTest {
     }
 
     @Test
+    void facts_say_who_worked_also_after_a_new_start() {
+        hasCalf("twelve");
+        recorder.choose("Ines");
+        hears("calf twelve fed two quarts");
+        hears("confirm entry");
+        recorder = recorder(clock);
+        assertThat(recorder.operator()).contains("Ines");
+        recorder.choose("Ines");
+        hears("calf twelve navel dipped");
+        recorder.choose(null);
+        hears("confirm entry");
+        assertThat(journal.all())
+                .extracting(
+                        told -> told.event().type() + " " + told.provenance().operator())
+                .containsExactly(
+                        "CalfOpened null",
+                        "OperatorChosen Ines",
+                        "ColostrumFed Ines",
+                        "OperatorChosen null",
+                        "NavelDipped null");
+    }
+
+    @Test
+    void a_clock_that_jumped_is_noted_and_told() {
+        Event jump = new Event.ClockChanged(clock.instant(), clock.instant().minusSeconds(90));
+        assertThat(recorder.note(jump)).containsExactly(new Prompt.Noticed(jump));
+        assertThat(journal.all().get(0).event()).isEqualTo(jump);
+    }
+
+    @Test
     void a_button_answers_as_a_voice_does() {
         hears("new calf twelve heifer");
         assertThat(recorder.pressed(Control.CONFIRM_ENTRY)).contains(new Prompt.Saved(2, "12"));

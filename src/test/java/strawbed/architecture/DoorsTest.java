@@ -279,6 +279,28 @@ class DoorsTest {
                 .resideInAnyPackage(libraries);
     }
 
+    @ArchTest
+    static final ArchRule nothing_goes_to_a_network = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net.http..", "java.rmi..", "javax.rmi..", "javax.net..", "javax.naming..")
+            .orShould()
+            .dependOnClassesThat(DescribedPredicate.describe(
+                    "of a network",
+                    type -> type.getPackageName().startsWith("java.n")
+                            && type.getSimpleName().matches(".*(Socket|URLConnection|Inet|Network|Datagram|Proxy).*")))
+            .orShould()
+            .callMethod(URL.class, "openConnection")
+            .orShould()
+            .callMethod(URL.class, "openStream")
+            .because("what is said in the barn stays there");
+
+    @ArchTest
+    static final ArchRule nothing_starts_another_program = noClasses()
+            .should()
+            .dependOnClassesThat(ofType(ProcessBuilder.class).or(ofType(Runtime.class)))
+            .because("no name or number from a user may reach a shell");
+
     private static DescribedPredicate<JavaClass> ofType(Class<?> type) {
         return JavaClass.Predicates.type(type);
     }

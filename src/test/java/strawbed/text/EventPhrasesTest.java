@@ -190,7 +190,9 @@ class EventPhrasesTest {
                         "old sounds removed by the farm's rule: 12",
                         "old sounds removed by the farm's rule: twelve"),
                 row(new Event.ClockChanged(Instant.EPOCH.plusSeconds(9), Instant.EPOCH), "the clock went back"),
-                row(new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.plusSeconds(9)), "the clock jumped ahead"),
+                row(
+                        new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.plusSeconds(9)),
+                        "the clock jumped ahead, or the computer slept"),
                 row(
                         new Event.ZoneChanged(ZoneOffset.UTC, ZoneId.of("America/Chicago")),
                         "time zone changed to America/Chicago"),

@@ -1,0 +1,57 @@
+package strawbed.app;
+
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+
+/** The backup of each day, made beside the recorder's work by a thread of its own, which ends with it. */
+final class DailyWork implements AutoCloseable {
+    private static final long EACH_MINUTES = 30;
+
+    private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
+    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
+        Thread made = new Thread(work, "daily backup");
+        made.setDaemon(true);
+        return made;
+    });
+
+    private DailyWork() {}
+
+    /** Begins at once, and looks each half hour whether a new day needs its backup. */
+    static DailyWork begin(Settings settings, StationFile station) {
+        DailyWork work = new DailyWork();
+        if (station.backupFolder().isPresent()) {
+            DailyBackup backup =
+                    new DailyBackup(settings, station, station.backupFolder().get());
+            // Its result is told as news; it never throws.
+            ScheduledFuture<?> unused =
+                    work.thread.scheduleWithFixedDelay(() -> work.make(backup), 0, EACH_MINUTES, TimeUnit.MINUTES);
+        }
+        return work;
+    }
+
+    /** The next line for a person; null while there is none. */
+    @Nullable
+    String news() {
+        return news.poll();
+    }
+
+    /** A backup that is being made may end; it has its name only once it is whole. */
+    @Override
+    public void close() {
+        thread.shutdown();
+    }
+
+    /** What it throws would end all later ones unheard. */
+    private void make(DailyBackup backup) {
+        try {
+            news.addAll(backup.make());
+        } catch (RuntimeException failure) {
+            news.add("No backup today: " + failure + ". Please report this.");
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package strawbed.app;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What this computer does with record and sounds, from {@code station.properties} in the data folder. Not in the
+ * protocol, which is about calves and the same on all computers of a farm.
+ *
+ * @param backupFolder where a backup goes each day, another disk best; empty for nowhere
+ * @param backupsKept how many of them stay
+ * @param soundsKeptDays sounds older than this many days are removed; empty for never
+ * @param soundsKeptMegabytes the oldest sounds beyond this many million bytes are removed; empty for never
+ */
+record StationFile(
+        Optional<Path> backupFolder,
+        int backupsKept,
+        Optional<Integer> soundsKeptDays,
+        Optional<Integer> soundsKeptMegabytes) {
+    static final String NAME = "station.properties";
+
+    /** What holds without a file: no second place, and no sound is removed. */
+    static final StationFile USUAL = new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty());
+
+    private static final int MOST = 1_000_000;
+
+    /**
+     * The file of a data folder; what it leaves out is as usual.
+     *
+     * @throws BadInputException if it cannot be read, or has a line that means nothing
+     */
+    static StationFile in(Path data) {
+        Path file = data.resolve(NAME);
+        if (!Files.exists(file)) {
+            return USUAL;
+        }
+        Properties lines = new Properties();
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            lines.load(reader);
+        } catch (IOException | IllegalArgumentException e) {
+            throw new BadInputException(
+                    file + " cannot be read: " + e.getMessage() + ". Mend it, or remove it to do as usual.");
+        }
+        Map<String, String> left = new TreeMap<>();
+        lines.stringPropertyNames().forEach(name -> left.put(name, lines.getProperty(name)));
+        StationFile read = new StationFile(
+                Optional.ofNullable(taken(file, left, "backup.folder", StationFile::folder)),
+                Optional.ofNullable(taken(file, left, "backups.kept", StationFile::count))
+                        .orElse(USUAL.backupsKept()),
+                Optional.ofNullable(taken(file, left, "sounds.kept-days", StationFile::count)),
+                Optional.ofNullable(taken(file, left, "sounds.kept-megabytes", StationFile::count)));
+        if (!left.isEmpty()) {
+            throw new BadInputException(file + " has the line \""
+                    + left.keySet().iterator().next()
+                    + "\", which means nothing. It may have backup.folder, backups.kept, sounds.kept-days and"
+                    + " sounds.kept-megabytes.");
+        }
+        return read;
+    }
+
+    private static <T> @Nullable T taken(
+            Path file, Map<String, String> left, String name, Function<String, T> meaning) {
+        String text = left.remove(name);
+        if (text == null) {
+            return null;
+        }
+        try {
+            return meaning.apply(text.strip());
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(
+                    file + ": " + name + " cannot be \"" + text + "\": " + e.getMessage() + ". Mend it.");
+        }
+    }
+
+    private static Path folder(String text) {
+        try {
+            Path folder = Path.of(text);
+            if (folder.isAbsolute()) {
+                return folder;
+            }
+        } catch (InvalidPathException e) {
+            throw new IllegalArgumentException("no folder has such a name", e);
+        }
+        throw new IllegalArgumentException("write the whole path, from the root on");
+    }
+
+    private static int count(String text) {
+        int count;
+        try {
+            count = Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException("write a whole number", e);
+        }
+        if (count < 1 || count > MOST) {
+            throw new IllegalArgumentException("write a number from 1 to " + MOST);
+        }
+        return count;
+    }
+}
