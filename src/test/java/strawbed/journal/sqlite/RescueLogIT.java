@@ -132,7 +132,9 @@ class RescueLogIT extends DamagedRecord {
         head.order(ByteOrder.BIG_ENDIAN).putInt(24, first).putInt(28, second);
         RecordRescue.Plan plan = rescued(older);
         assertThat(plan.facts().taken()).isEqualTo(saved.subList(0, IN_FILE));
-        assertThat(String.join(" ", plan.found().told())).contains("0 were laid over").doesNotContain("damaged");
+        assertThat(String.join(" ", plan.found().told()))
+                .contains("0 were laid over")
+                .doesNotContain("damaged");
     }
 
     @Test

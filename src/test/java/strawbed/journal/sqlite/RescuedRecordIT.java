@@ -91,7 +91,8 @@ class RescuedRecordIT extends DamagedRecord {
         List<String> ends = new ArrayList<>();
         try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = raw.createStatement();
-                ResultSet rows = statement.executeQuery("SELECT statement || settled_at || how FROM statement_settled")) {
+                ResultSet rows =
+                        statement.executeQuery("SELECT statement || settled_at || how FROM statement_settled")) {
             while (rows.next()) {
                 ends.add(rows.getString(1));
             }
