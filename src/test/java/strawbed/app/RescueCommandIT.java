@@ -68,7 +68,7 @@ class RescueCommandIT {
         byte[] bytes = Files.readAllBytes(record());
         for (int page = bytes.length / PAGE / 2; page * PAGE < bytes.length; page++) {
             String text = new String(bytes, page * PAGE, PAGE, StandardCharsets.ISO_8859_1);
-            if (bytes[page * PAGE] == 0x0d && text.contains("feed_refused")) {
+            if (bytes[page * PAGE] == 0x0d && text.contains("FeedRefused")) {
                 new Random(1).ints(PAGE, 0, 256).forEach(new NoiseAt(bytes, page * PAGE)::put);
                 Files.write(record(), bytes);
                 return;

@@ -17,8 +17,11 @@ import org.jspecify.annotations.Nullable;
  * a row is proven where any two neighbours fit it, even if its own link is lost or damaged. Owned by one thread.
  */
 final class ChainProof {
-    /** Hashes tried for rows whose number is damaged; more would take minutes in a file of which little is left. */
-    private static final int TRIALS = 300_000;
+    /** Letters hashed for rows whose number is damaged; more would take minutes in a file of which little is left. */
+    private static final long MOST_TRIED = 100_000_000;
+
+    /** About as many as are in the short fields of a row. */
+    private static final int SHORT_FIELDS = 400;
 
     private final Map<Long, List<ChainLink>> links = new HashMap<>();
     private final Set<String> hashes = new HashSet<>();
@@ -28,7 +31,7 @@ final class ChainProof {
 
     private final Set<String> named;
     private final Collection<ChainLink> all;
-    private int trials;
+    private long tried;
 
     /** @param named the station by its own row; empty if that is lost */
     ChainProof(Collection<ChainLink> all, Set<String> named) {
@@ -82,10 +85,12 @@ final class ChainProof {
 
     /** Whether the row is the one behind this hash; a hash that a proven row is behind has no other. */
     private boolean follows(String station, @Nullable String previous, EventRow row) {
-        if (trials >= TRIALS || followed.contains(Optional.ofNullable(previous))) {
+        if (tried >= MOST_TRIED || followed.contains(Optional.ofNullable(previous))) {
             return false;
         }
-        trials++;
+        tried += SHORT_FIELDS
+                + row.json().length()
+                + (row.words() == null ? 0 : row.words().length());
         boolean isNext = hashes.contains(ChainHash.of(station, previous, row));
         if (isNext) {
             followed.add(Optional.ofNullable(previous));

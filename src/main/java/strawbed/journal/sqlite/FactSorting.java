@@ -105,18 +105,22 @@ final class FactSorting {
                 candidates.add(candidate);
             }
         }
+        Set<String> proven = new HashSet<>();
+        candidates.stream()
+                .filter(candidate -> candidate.rank() == Rank.PROVEN)
+                .forEach(candidate -> proven.add(candidate.decoded().id().toString()));
         // Last, when the links that are spoken for are known.
         for (StoredRow row : doubtful) {
             EventRow columns = RowShapes.event(row);
-            OptionalLong number = proof.numberOf(columns);
-            if (number.isPresent()) {
-                long proven = row.numberStands() ? row.number() : number.getAsLong();
-                candidates.add(decoded(row, proven, columns, Verdict.PROVEN));
-            } else {
-                // A row whose number is damaged must not pass for one that has no link.
-                long named = indexes.numberOf(columns.id()).orElse(row.number());
-                candidates.add(decoded(row, named, columns, proof.of(named, columns)));
+            if (proven.contains(columns.id())) {
+                continue;
             }
+            // A row whose number is damaged must not pass for one that has no link.
+            OptionalLong named = indexes.numberOf(columns.id());
+            OptionalLong linked = proof.numberOf(columns);
+            long number = named.orElse(linked.orElse(row.number()));
+            candidates.add(
+                    decoded(row, number, columns, linked.isPresent() ? Verdict.PROVEN : proof.of(number, columns)));
         }
         return candidates;
     }

@@ -223,6 +223,19 @@ class RecordRescueIT extends DamagedRecord {
     }
 
     @Test
+    void the_rows_of_a_page_that_lost_its_head_are_taken_where_the_chain_proves_them() throws IOException, SQLException {
+        byte[] bytes = whole.clone();
+        for (int page : pagesOf("event")) {
+            Arrays.fill(bytes, (page - 1) * size, (page - 1) * size + 8, (byte) 0xee);
+        }
+        RecordRescue.Plan plan = plan(bytes);
+        // Of rows that go on elsewhere the number of the next page was in those bytes too.
+        assertThat(plan.facts().taken()).isSubsetOf(saved).hasSizeGreaterThan(FACTS * 3 / 4);
+        assertThat(plan.facts().unproven()).isEmpty();
+        assertHonest(plan, FACTS, "no page of facts has its head");
+    }
+
+    @Test
     void the_index_tells_the_ids_of_lost_facts() throws IOException {
         int leaf = facts.get(50).stream()
                 .filter(page -> whole[(page - 1) * size] == PageRows.TABLE_LEAF)
