@@ -75,7 +75,7 @@ class DailyBackupIT {
                 assertThat(make(now, 3))
                         .singleElement()
                         .asString()
-                        .contains("facts, chain whole", "strawbed-2026-03-0")
+                        .contains(", chain whole", "strawbed-2026-03-0")
                         .startsWith("Backup of today made");
                 feed(journal, now);
                 assertThat(make(now.plus(Duration.ofHours(1)), 3)).isEmpty();

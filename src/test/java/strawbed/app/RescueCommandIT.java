@@ -63,10 +63,10 @@ class RescueCommandIT {
         }
     }
 
-    /** Overwrites the page on which the middle fact of the record begins. */
+    /** Overwrites the last page of the file that holds facts. */
     private void damage() throws IOException {
         byte[] bytes = Files.readAllBytes(record());
-        for (int page = bytes.length / PAGE / 2; page * PAGE < bytes.length; page++) {
+        for (int page = bytes.length / PAGE - 1; page > 0; page--) {
             String text = new String(bytes, page * PAGE, PAGE, StandardCharsets.ISO_8859_1);
             if (bytes[page * PAGE] == 0x0d && text.contains("FeedRefused")) {
                 new Random(1).ints(PAGE, 0, 256).forEach(new NoiseAt(bytes, page * PAGE)::put);

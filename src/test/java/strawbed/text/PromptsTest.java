@@ -259,6 +259,7 @@ class PromptsTest {
                 new Prompt.TellCalf(Told.calf("A")),
                 new Prompt.PrintCard(Told.calf("A")),
                 new Prompt.NothingToPutOff(),
+                new Prompt.Noticed(new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.minusSeconds(90))),
                 new Prompt.Paused(),
                 new Prompt.Awake());
         assertThat(all.stream().<Object>map(Object::getClass))

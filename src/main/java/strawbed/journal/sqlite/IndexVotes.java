@@ -10,17 +10,29 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import strawbed.journal.sqlite.IndexEntries.Entry;
 
 /**
  * Tells the indexes' pages apart, which all look the same: a page is of the table of whose rows it names most. Immutable
  * once made.
+ *
+ * <p>Facts have more indexes whose keys look like ids: the calf's, and that of the fact that was withdrawn. Their pages
+ * are told by the rows that were found too, and count for nothing.
  */
 final class IndexVotes {
+    private static final int CALF = 5;
+    private static final int JSON = 8;
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+
     private static final List<RowKind> INDEXED = List.of(RowKind.EVENT, RowKind.STATEMENT, RowKind.SETTLED);
 
     private final Map<RowKind, Set<Entry>> found = new EnumMap<>(RowKind.class);
     private final Map<RowKind, List<Entry>> named = new EnumMap<>(RowKind.class);
+
+    /** What other indexes of facts would name of the rows that were found. */
+    private final Set<Entry> others = new HashSet<>();
 
     /** Of facts, by id. */
     private final Map<String, Long> numbers = new HashMap<>();
@@ -30,8 +42,13 @@ final class IndexVotes {
             found.put(kind, entries(rows.rows(kind)));
             named.put(kind, new ArrayList<>());
         }
+        for (StoredRow row : rows.rows(RowKind.EVENT)) {
+            others(row);
+        }
         for (List<Entry> page : rows.indexes()) {
-            named.computeIfAbsent(kind(page), kind -> new ArrayList<>()).addAll(page);
+            if (!isOther(page)) {
+                named.computeIfAbsent(kind(page), kind -> new ArrayList<>()).addAll(page);
+            }
         }
         named.getOrDefault(RowKind.EVENT, List.of()).forEach(entry -> numbers.put(entry.id(), entry.number()));
     }
@@ -50,6 +67,26 @@ final class IndexVotes {
             }
         }
         return entries;
+    }
+
+    private void others(StoredRow row) {
+        if (row.values().get(CALF) instanceof String calf) {
+            others.add(new Entry(calf, row.number()));
+        }
+        if (row.values().get(JSON) instanceof String json) {
+            Matcher id = ID.matcher(json);
+            while (id.find()) {
+                others.add(new Entry(id.group(), row.number()));
+            }
+        }
+    }
+
+    /** An id stands once in its own index; a calf has many facts. */
+    private boolean isOther(List<Entry> page) {
+        long votes = page.stream().filter(others::contains).count();
+        long distinct = page.stream().map(Entry::id).distinct().count();
+        return distinct < page.size()
+                || votes > page.stream().filter(of(RowKind.EVENT)::contains).count();
     }
 
     private RowKind kind(List<Entry> page) {
