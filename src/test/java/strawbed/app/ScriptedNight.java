@@ -18,7 +18,10 @@ import strawbed.testkit.SpokenSentence;
 /** A person who talks to a recorder without a microphone: words and sound go in, prompts come out. */
 final class ScriptedNight {
     private static final UtteranceInterpreter INTERPRETER = new UtteranceInterpreter(
-            Phrasebook.read(Grammars.source()).with(List.of()).grammar(), 0.5);
+            Phrasebook.read(Grammars.source(), PreparedSentences.text())
+                    .with(List.of())
+                    .grammar(),
+            0.5);
 
     private final Recorder recorder;
     private final Clock clock;
