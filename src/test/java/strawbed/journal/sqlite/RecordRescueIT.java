@@ -223,7 +223,8 @@ class RecordRescueIT extends DamagedRecord {
     }
 
     @Test
-    void the_rows_of_a_page_that_lost_its_head_are_taken_where_the_chain_proves_them() throws IOException, SQLException {
+    void the_rows_of_a_page_that_lost_its_head_are_taken_where_the_chain_proves_them()
+            throws IOException, SQLException {
         byte[] bytes = whole.clone();
         for (int page : pagesOf("event")) {
             Arrays.fill(bytes, (page - 1) * size, (page - 1) * size + 8, (byte) 0xee);
