@@ -1,7 +1,7 @@
 package strawbed.app;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -56,11 +56,12 @@ final class BackupCommand implements Callable<Integer> {
         Path folder = station.backupFolder()
                 .orElseThrow(() -> new BadInputException("Where to? Give a FILE, or set backup.folder in "
                         + settings.data().resolve(StationFile.NAME) + " to a folder, best on another disk."));
-        List<String> told = new DailyBackup(settings, station, folder).make();
-        told.forEach(program.out()::println);
-        if (told.isEmpty()) {
-            program.out().println("Today's backup is in " + folder + " already.");
+        DailyBackup.Outcome outcome = new DailyBackup(settings, station, folder).make();
+        PrintWriter out = outcome.isGood() ? program.out() : program.err();
+        outcome.told().forEach(out::println);
+        if (outcome.told().isEmpty()) {
+            out.println("Today's backup is in " + folder + " already.");
         }
-        return told.stream().allMatch(line -> line.startsWith(DailyBackup.MADE)) ? 0 : Failures.FAILED;
+        return outcome.isGood() ? 0 : Failures.FAILED;
     }
 }

@@ -18,12 +18,25 @@ import strawbed.journal.sqlite.RecordHealth;
 final class DailyBackup {
     private static final Pattern NAME = Pattern.compile("strawbed-\\d{4}-\\d{2}-\\d{2}\\.db");
 
-    /** How a good news begins. */
-    static final String MADE = "Backup of today made";
-
     private final Settings settings;
     private final StationFile station;
     private final Path folder;
+
+    /**
+     * What came of it.
+     *
+     * @param isGood whether there is a sound backup of today
+     * @param told what a person should read; nothing if it was there already
+     */
+    record Outcome(boolean isGood, List<String> told) {
+        Outcome {
+            told = List.copyOf(told);
+        }
+
+        private static Outcome bad(String told) {
+            return new Outcome(false, List.of(told));
+        }
+    }
 
     /** @param folder of the station's file */
     DailyBackup(Settings settings, StationFile station, Path folder) {
@@ -32,32 +45,31 @@ final class DailyBackup {
         this.folder = folder;
     }
 
-    /**
-     * Makes today's backup, unless it is there.
-     *
-     * @return what a person should read: nothing if it is there already
-     */
-    List<String> make() {
+    /** Makes today's backup, unless it is there. */
+    Outcome make() {
         Path file = today();
         if (Files.exists(file)) {
-            return List.of();
+            return new Outcome(true, List.of());
         }
         if (!Files.isDirectory(folder)) {
-            return List.of("No backup today: " + folder + " is not there. Plug its disk in, or mend backup.folder in "
-                    + StationFile.NAME + ".");
+            return Outcome.bad("No backup today: " + folder
+                    + " is not there. Plug its disk in, or mend backup.folder in " + StationFile.NAME + ".");
         }
         try {
             RecordHealth health = new RecordBackup(settings.data()).write(file, settings.clock());
             if (!health.isSound()) {
                 // It would keep today's name, so that the mended record had none.
                 Files.move(file, file.resolveSibling("not-sound-" + file.getFileName()));
-                return List.of("Today's backup is not sound, as the record is not; older ones stay. Type \"strawbed"
+                return Outcome.bad("Today's backup is not sound, as the record is not; older ones stay. Type \"strawbed"
                         + " check\".");
             }
             removeOldest();
-            return List.of(MADE + " and looked through: " + file + ", " + RecordTelling.summary(health) + ".");
+            return new Outcome(
+                    true,
+                    List.of("Backup of today made and looked through: " + file + ", " + RecordTelling.summary(health)
+                            + "."));
         } catch (IOException | JournalException failure) {
-            return List.of("No backup today: " + failure.getMessage());
+            return Outcome.bad("No backup today: " + failure.getMessage());
         }
     }
 

@@ -49,7 +49,7 @@ final class DailyWork implements AutoCloseable {
     /** What it throws would end all later ones unheard. */
     private void make(DailyBackup backup) {
         try {
-            news.addAll(backup.make());
+            news.addAll(backup.make().told());
         } catch (RuntimeException failure) {
             news.add("No backup today: " + failure + ". Please report this.");
         }

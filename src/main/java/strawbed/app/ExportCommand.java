@@ -88,12 +88,12 @@ final class ExportCommand implements Callable<Integer> {
 
     private int export(EventJournal record, Settings settings) {
         NewFile.Content content = content(record, settings);
-        PrintWriter out = Main.of(main).documents();
         if (file != null) {
             NewFile.write(file, content);
-            out.println(file);
+            Main.of(main).out().println(file);
             return 0;
         }
+        PrintWriter out = Main.of(main).documents();
         try {
             content.writeTo(out);
         } catch (IOException failure) {

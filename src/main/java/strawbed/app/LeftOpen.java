@@ -17,13 +17,14 @@ import strawbed.journal.NewOpenStatement;
  * that is full for an hour costs nothing that was said. Owned by one thread.
  */
 final class LeftOpen {
-    /** Some hours of talk that nobody confirms; the oldest are let go beyond, as memory has an end too. */
+    /** Some hours of talk that nobody confirms; the oldest are let go beyond, and told, as memory has an end too. */
     static final int MOST = 200;
 
     private final EventJournal journal;
     private final SoundFolder sounds;
     private final Deque<Slip> waiting = new ArrayDeque<>();
     private String refusal = "";
+    private int letGo;
 
     /** A statement that was left, in the record or not yet. */
     static final class Slip {
@@ -94,9 +95,13 @@ final class LeftOpen {
         return !waiting.isEmpty();
     }
 
-    /** Why something waits, as a sentence. */
+    /** Why something waits, in sentences; also what is lost by now. */
     String refusal() {
-        return refusal;
+        return switch (letGo) {
+            case 0 -> refusal;
+            case 1 -> refusal + " Memory is full as well: 1 older statement is lost.";
+            default -> refusal + " Memory is full as well: " + letGo + " older statements are lost.";
+        };
     }
 
     static String sentence(RuntimeException failure) {
@@ -106,6 +111,7 @@ final class LeftOpen {
     private void add(Slip slip) {
         if (waiting.size() == MOST) {
             waiting.removeFirst();
+            letGo++;
         }
         waiting.add(slip);
         tryAgain();

@@ -68,8 +68,8 @@ public final class EventCodec {
         } catch (IOException e) {
             throw new JournalException(
                     Reason.CORRUPT,
-                    "An event of type " + type + ", version " + version + " is not JSON: " + json
-                            + ". The record is damaged; restore it from a copy.",
+                    "An event of type " + type + ", version " + version + " is not JSON: " + json + ".",
+                    StoredFields.DAMAGED,
                     e);
         }
         return event(type, version, fields);
@@ -94,9 +94,7 @@ public final class EventCodec {
             return TEXT.listOfFrom(String.class, json);
         } catch (IOException e) {
             throw new JournalException(
-                    Reason.CORRUPT,
-                    "What was heard is no list of words: " + json + ". The record is damaged; restore it from a copy.",
-                    e);
+                    Reason.CORRUPT, "What was heard is no list of words: " + json + ".", StoredFields.DAMAGED, e);
         }
     }
 }

@@ -19,6 +19,9 @@ import strawbed.journal.JournalException.Reason;
 
 /** The fields of one stored fact: each is taken once, and what is wrong is told with type, version and field. */
 final class StoredFields {
+    /** What to do about damage. */
+    static final String DAMAGED = "The record is damaged; restore it from a copy.";
+
     /** More digits than any barn needs; a damaged exponent must not fill the memory with zeros. */
     private static final int DIGITS = 30;
 
@@ -176,7 +179,7 @@ final class StoredFields {
         return new JournalException(
                 Reason.CORRUPT,
                 "The event of type " + type + ", version " + version + " cannot be read: " + what + ".",
-                "The record is damaged; restore it from a copy.",
+                DAMAGED,
                 cause);
     }
 

@@ -56,7 +56,7 @@ class DailyBackupIT {
 
     private List<String> make(Instant now, int kept) throws IOException {
         StationFile station = new StationFile(Optional.of(second()), kept, Optional.empty(), Optional.empty());
-        return new DailyBackup(at(now), station, second()).make();
+        return new DailyBackup(at(now), station, second()).make().told();
     }
 
     private List<String> names() throws IOException {
@@ -91,7 +91,9 @@ class DailyBackupIT {
         open(FIRST).close();
         StationFile station = StationFile.USUAL;
         Path gone = folder.resolve("gone");
-        assertThat(new DailyBackup(at(FIRST), station, gone).make())
+        DailyBackup.Outcome outcome = new DailyBackup(at(FIRST), station, gone).make();
+        assertThat(outcome.isGood()).isFalse();
+        assertThat(outcome.told())
                 .singleElement()
                 .asString()
                 .startsWith("No backup today: ")

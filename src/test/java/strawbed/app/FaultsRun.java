@@ -1,9 +1,6 @@
 package strawbed.app;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -16,6 +13,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 import strawbed.app.SmallDisk.Way;
+import strawbed.testkit.Commit;
 
 /**
  * The long run of faults: {@code mvn -B -Pfaults process-test-classes} kills the recorder, fills and locks its disk,
@@ -94,7 +92,8 @@ final class FaultsRun {
 
     private static String head() throws IOException, InterruptedException {
         return "# What the record survives\n\nMade by `mvn -B -Pfaults process-test-classes` on "
-                + LocalDate.now(Clock.systemUTC()) + " from commit " + commit() + ", seed " + SEED + ", with Java "
+                + LocalDate.now(Clock.systemUTC()) + " from commit " + Commit.described() + ", seed " + SEED
+                + ", with Java "
                 + System.getProperty("java.version") + " on " + System.getProperty("os.name")
                 + ". A kill ends the program only: what the system holds in memory survives it, so this says nothing of"
                 + " power cuts.\n\n"
@@ -104,18 +103,6 @@ final class FaultsRun {
 
     private Path folder(String name) throws IOException {
         return Files.createDirectories(place.resolve(name));
-    }
-
-    /** The commit as git tells it; "-dirty" where something was changed since. */
-    private static String commit() throws IOException, InterruptedException {
-        Process git = new ProcessBuilder("git", "describe", "--always", "--dirty", "--exclude=*")
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try (BufferedReader said =
-                new BufferedReader(new InputStreamReader(git.getInputStream(), StandardCharsets.UTF_8))) {
-            String commit = said.readLine();
-            return git.waitFor() == 0 && commit != null ? commit : "unknown";
-        }
     }
 
     private static void delete(Path folder) throws IOException {

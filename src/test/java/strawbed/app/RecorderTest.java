@@ -304,6 +304,9 @@ class RecorderTest {
         for (int i = 0; i < LeftOpen.MOST + 5; i++) {
             assertThat(hears("did you see the game")).hasSize(2);
         }
+        assertThat(hears("did you see the game"))
+                .as("said is lost is told")
+                .contains(new Prompt.NotKept("the disk is full Memory is full as well: 6 older statements are lost."));
         journal.refuseAll(null);
         recorder.stop();
         assertThat(journal.openStatements()).hasSize(LeftOpen.MOST);

@@ -1,11 +1,8 @@
 package strawbed.bench;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -17,6 +14,7 @@ import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import strawbed.testkit.Commit;
 
 /**
  * The speed bench: {@code mvn -B -Pbench-due process-test-classes} measures {@link DueBenchmark}, prints the table and
@@ -45,7 +43,7 @@ public final class DueSpeed {
     private static String head() throws IOException, InterruptedException {
         return "# How fast the due list is\n\n"
                 + "Made by `mvn -B -Pbench-due process-test-classes` on " + LocalDate.now(Clock.systemUTC())
-                + " from commit " + commit() + ", on a machine of "
+                + " from commit " + Commit.described() + ", on a machine of "
                 + Runtime.getRuntime().availableProcessors()
                 + " cores of which the measured program had one, with Java "
                 + System.getProperty("java.version") + " (" + System.getProperty("java.vm.name") + "). "
@@ -75,17 +73,5 @@ public final class DueSpeed {
                     result.getScore() * NANOS_PER_MICRO / calves));
         }
         return table.toString();
-    }
-
-    /** The commit as git tells it; "-dirty" where something was changed since. */
-    private static String commit() throws IOException, InterruptedException {
-        Process git = new ProcessBuilder("git", "describe", "--always", "--dirty", "--exclude=*")
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try (BufferedReader said =
-                new BufferedReader(new InputStreamReader(git.getInputStream(), StandardCharsets.UTF_8))) {
-            String commit = said.readLine();
-            return git.waitFor() == 0 && commit != null ? commit : "unknown";
-        }
     }
 }

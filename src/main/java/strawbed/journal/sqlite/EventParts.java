@@ -114,6 +114,7 @@ final class EventParts {
         if (batches.isEmpty()) {
             return List.of();
         }
+        // The kinds stand there as in the index, without which SQLite would not take it.
         return withWithdrawals(
                 handle,
                 "+calf IS NULL AND type IN ('ColostrumSourceNoted', 'ColostrumStored')"

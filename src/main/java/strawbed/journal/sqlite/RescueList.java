@@ -94,7 +94,7 @@ final class RescueList {
         }
         title(title + ": " + rows.size());
         for (LeftOut row : rows) {
-            lines.add(row.what() + ": " + row.why() + ".");
+            lines.add(row.what() + ": " + row.why() + (row.why().endsWith(".") ? "" : "."));
             row.content().forEach(line -> lines.add("    " + onOneLine(line)));
         }
     }

@@ -229,8 +229,8 @@ public final class SqliteEventJournal implements EventJournal {
 
     /**
      * Looks through the whole record: the file, its tables, the chain of facts, whether each can be read, and whether
-     * what the newest backup and the note of the newest fact name is still there. Takes about twice as long as {@link #all}; others may write
-     * meanwhile.
+     * what the newest backup and the note of the newest fact name is still there. Takes about twice as long as
+     * {@link #all}; others may write meanwhile.
      */
     public RecordHealth verify() {
         // Before the record is read: a recorder that runs meanwhile adds to both.

@@ -18,43 +18,13 @@ class ChainHashTest {
 
     @Test
     void the_first_row_of_a_station_has_the_hash_of_the_vector() {
-        EventRow row = new EventRow(
-                "019bb5c0-0000-7000-8000-00000000002b",
-                "2026-11-24T08:05:00.123456789Z",
-                "2026-11-24T08:04:00Z",
-                "America/Chicago",
-                "019bb5c0-0000-7000-8000-00000000002a",
-                "ColostrumFed",
-                1,
-                "{\"volume\":3.5,\"unit\":\"quart\"}",
-                "voice",
-                "[\"calf\",\"130\",\"é 牛\"]",
-                "understood",
-                "g1",
-                "m1",
-                null,
-                null);
+        EventRow row = fedByVoice(null);
         assertThat(ChainHash.of(STATION, null, row)).isEqualTo(FIRST);
     }
 
     @Test
     void a_row_with_an_operator_has_the_hash_of_the_vector() {
-        EventRow row = new EventRow(
-                "019bb5c0-0000-7000-8000-00000000002b",
-                "2026-11-24T08:05:00.123456789Z",
-                "2026-11-24T08:04:00Z",
-                "America/Chicago",
-                "019bb5c0-0000-7000-8000-00000000002a",
-                "ColostrumFed",
-                1,
-                "{\"volume\":3.5,\"unit\":\"quart\"}",
-                "voice",
-                "[\"calf\",\"130\",\"é 牛\"]",
-                "understood",
-                "g1",
-                "m1",
-                null,
-                "Inés");
+        EventRow row = fedByVoice("Inés");
         assertThat(ChainHash.of(STATION, null, row))
                 .isEqualTo("1ecf0f4a7831b8be50bd70ea88de6e94cf9b55bfe7b7f6901995fd400e8e72ea");
     }
@@ -95,6 +65,25 @@ class ChainHashTest {
         rows.forEach(row -> hashes.add(ChainHash.of(STATION, null, row)));
         rows.forEach(row -> hashes.add(ChainHash.of(STATION, "", row)));
         assertThat(hashes).hasSize(2 * rows.size());
+    }
+
+    private static EventRow fedByVoice(@Nullable String operator) {
+        return new EventRow(
+                "019bb5c0-0000-7000-8000-00000000002b",
+                "2026-11-24T08:05:00.123456789Z",
+                "2026-11-24T08:04:00Z",
+                "America/Chicago",
+                "019bb5c0-0000-7000-8000-00000000002a",
+                "ColostrumFed",
+                1,
+                "{\"volume\":3.5,\"unit\":\"quart\"}",
+                "voice",
+                "[\"calf\",\"130\",\"é 牛\"]",
+                "understood",
+                "g1",
+                "m1",
+                null,
+                operator);
     }
 
     private static EventRow row(String zone, String json, @Nullable String sound, int version) {
