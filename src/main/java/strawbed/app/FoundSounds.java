@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -61,11 +62,16 @@ final class FoundSounds {
             if (names.isEmpty()) {
                 return;
             }
-            Set<String> named = journal.soundNames();
+            Set<String> looked = new HashSet<>(names);
+            names.stream()
+                    .filter(FoundSounds::isPart)
+                    .map(FoundSounds::wholeName)
+                    .forEach(looked::add);
+            Set<String> named = journal.named(looked);
             for (String name : names) {
                 Matcher ours = NAME.matcher(name);
                 if (ours.matches() && !named.contains(name)) {
-                    found(name, UUID.fromString(ours.group(1)), ours.group(2) != null, named);
+                    found(name, UUID.fromString(ours.group(1)), named);
                 }
             }
         } catch (IOException | JournalException failure) {
@@ -80,9 +86,9 @@ final class FoundSounds {
         }
     }
 
-    private void found(String name, UUID id, boolean isPart, Set<String> named) throws IOException {
+    private void found(String name, UUID id, Set<String> named) throws IOException {
         try {
-            Optional<String> whole = isPart ? whole(name, named) : Optional.of(name);
+            Optional<String> whole = isPart(name) ? whole(name, named) : Optional.of(name);
             if (whole.isPresent()) {
                 keep(whole.get(), id);
             }
@@ -94,7 +100,7 @@ final class FoundSounds {
     /** The name under which what can be heard of a half-written file is kept; empty if that is nothing new. */
     private Optional<String> whole(String part, Set<String> named) throws IOException {
         Path from = sounds.file(part);
-        String name = part.substring(0, part.length() - WavFile.PART.length());
+        String name = wholeName(part);
         if (!WavFile.hasSamples(from)) {
             Files.delete(from);
             return Optional.empty();
@@ -111,6 +117,14 @@ final class FoundSounds {
         String other = sounds.newName();
         WavFile.finish(from, sounds.file(other));
         return Optional.of(other);
+    }
+
+    private static boolean isPart(String name) {
+        return name.endsWith(WavFile.PART);
+    }
+
+    private static String wholeName(String part) {
+        return part.substring(0, part.length() - WavFile.PART.length());
     }
 
     private void keep(String name, UUID id) {

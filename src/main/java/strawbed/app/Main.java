@@ -76,15 +76,26 @@ public final class Main implements Runnable {
         Logger.getLogger("").setLevel(Level.SEVERE);
         PrintWriter harmlessOut = new PrintWriter(new TerminalWriter(out), true);
         PrintWriter harmlessErr = new PrintWriter(new TerminalWriter(err), true);
-        int code = new CommandLine(new Main(out))
+        CommandLine line = new CommandLine(new Main(out))
                 .setOut(harmlessOut)
                 .setErr(harmlessErr)
                 .setExecutionExceptionHandler(new Failures())
-                .setParameterExceptionHandler(Failures::badUse)
-                .execute(args);
+                .setParameterExceptionHandler(Failures::badUse);
+        int code = execute(line, args);
         harmlessOut.flush();
         harmlessErr.flush();
         return code;
+    }
+
+    private static int execute(CommandLine line, String... args) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError full) {
+            line.getErr()
+                    .println("The record is too big for the memory that Java may take. Nothing that was saved is hurt."
+                            + " Give Java more with -Xmx, as in \"java -Xmx8g -jar\" and the program's name.");
+            return Failures.FAILED;
+        }
     }
 
     @Override

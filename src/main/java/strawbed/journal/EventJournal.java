@@ -1,5 +1,6 @@
 package strawbed.journal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -56,8 +57,8 @@ public interface EventJournal extends RecordParts, AutoCloseable {
     /** The statements that were kept and not settled, in the order in which they were kept. */
     List<OpenStatement> openStatements();
 
-    /** The file names of all sounds that a fact or a statement names, also a statement that was settled. */
-    Set<String> soundNames();
+    /** Those of these sounds that a fact or a statement names, also a statement that was settled; by their file names. */
+    Set<String> named(Collection<String> sounds);
 
     /** Lets go of the record; a second call does nothing. */
     @Override

@@ -143,15 +143,15 @@ final class KilledNights {
         Clock clock = Clock.systemUTC();
         TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(seed + run));
         try (SqliteEventJournal journal = SqliteEventJournal.open(data, clock, ZoneOffset.UTC, ids)) {
-            Set<String> namedBefore = journal.soundNames();
             SoundFolder sounds = new SoundFolder(data, ids);
+            Set<String> namedBefore = journal.named(sounds.names());
             FoundSounds.adopt(journal, sounds);
             for (Finding finding : Stream.concat(journal.findings().stream(), journal.verify().findings().stream())
                     .toList()) {
                 tally.findings.add("seed " + seed + ", run " + run + ": " + finding.text());
             }
             facts(journal.all());
-            Set<String> named = journal.soundNames();
+            Set<String> named = journal.named(sounds.names());
             tally.rescued += named.size() - namedBefore.size();
             tally.soundsLost += heardSounds.stream()
                     .filter(sound -> !Files.exists(sounds.file(sound)))

@@ -180,10 +180,11 @@ public final class MemoryJournal implements EventJournal {
     }
 
     @Override
-    public Set<String> soundNames() {
+    public Set<String> named(Collection<String> sounds) {
         return Stream.concat(
                         kept.stream().map(NewOpenStatement::sound),
                         events.stream().map(event -> event.provenance().sound()).filter(Objects::nonNull))
+                .filter(sounds::contains)
                 .collect(Collectors.toSet());
     }
 

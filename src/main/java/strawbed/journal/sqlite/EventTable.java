@@ -77,16 +77,19 @@ final class EventTable {
     }
 
     ImportPlan plan(Handle handle, List<RecordedEvent> imported) {
-        List<RecordedEvent> there = handle.createQuery(
-                        "SELECT * FROM event WHERE id IN (SELECT value FROM json_each(:ids))")
+        return ImportPlan.of(withIdsOf(handle, imported), last(handle), imported);
+    }
+
+    /** The facts of this record that have the id of one of these. */
+    List<RecordedEvent> withIdsOf(Handle handle, List<RecordedEvent> others) {
+        return handle.createQuery("SELECT * FROM event WHERE id IN (SELECT value FROM json_each(:ids))")
                 .bind(
                         "ids",
-                        codec.json(imported.stream()
+                        codec.json(others.stream()
                                 .map(event -> event.id().toString())
                                 .toList()))
                 .map((row, context) -> read(row))
                 .list();
-        return ImportPlan.of(there, last(handle), imported);
     }
 
     List<RecordedEvent> all(Handle handle) {

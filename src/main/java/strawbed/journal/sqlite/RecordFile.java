@@ -28,7 +28,7 @@ import strawbed.journal.JournalException.Reason;
 /** The SQLite file of a data folder: how it is opened, and whether it is a record this program knows. */
 final class RecordFile {
     /** The number of the newest migration. */
-    static final int SCHEMA = 4;
+    static final int SCHEMA = 5;
 
     /** Facts are read from this schema on without a migration. */
     private static final int OLDEST_READABLE = 1;

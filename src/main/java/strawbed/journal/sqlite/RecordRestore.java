@@ -6,15 +6,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
-import strawbed.event.RecordedEvent;
 import strawbed.journal.JournalException;
 import strawbed.journal.JournalException.Reason;
 
@@ -141,9 +136,9 @@ public final class RecordRestore {
     }
 
     private void compare(Handle source, Path backup, boolean replace) {
-        Set<RecordedEvent> lacking;
+        LackingFacts lacking;
         try {
-            lacking = new HashSet<>(facts(record));
+            lacking = LackingFacts.of(record, source);
         } catch (JournalException e) {
             if (replace) {
                 return;
@@ -155,32 +150,15 @@ public final class RecordRestore {
                             + " the same, give --replace; the record is then kept under another name.",
                     e);
         }
-        reader().all(source).forEach(lacking::remove);
-        if (!lacking.isEmpty() && !replace) {
-            throw new JournalException(Reason.EXISTS, lost(lacking, backup), null);
+        if (!lacking.isNone() && !replace) {
+            throw new JournalException(
+                    Reason.EXISTS,
+                    "Nothing was restored: the record in " + directory + " has " + lacking.told(backup.toString())
+                            + ". To put the backup in its place all the same, give --replace; the record is then kept"
+                            + " under another name.",
+                    null);
         }
         record.foldLog();
-    }
-
-    private String lost(Set<RecordedEvent> lacking, Path backup) {
-        Instant first = lacking.stream()
-                .map(RecordedEvent::recordedAt)
-                .min(Instant::compareTo)
-                .orElseThrow();
-        return "Nothing was restored: the record in " + directory + " has "
-                + (lacking.size() == 1 ? "1 fact" : lacking.size() + " facts") + " that " + backup
-                + " lacks, the first saved at " + first + ". To put the backup in its place all the same, give"
-                + " --replace; the record is then kept under another name.";
-    }
-
-    private static List<RecordedEvent> facts(RecordFile file) {
-        try (Handle handle = Jdbi.open(file.connectReadOnly())) {
-            return reader().all(handle);
-        }
-    }
-
-    private static EventTable reader() {
-        return new EventTable(ZoneOffset.UTC, () -> new UUID(0, 0));
     }
 
     /** @param kept where the record that is there goes; null if there is none */

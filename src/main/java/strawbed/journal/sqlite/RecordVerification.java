@@ -29,7 +29,8 @@ final class RecordVerification {
             "/db/migration/V1__journal.sql",
             ChainMigration.SCRIPT,
             "/db/migration/V3__operator.sql",
-            "/db/migration/V4__indexes.sql");
+            "/db/migration/V4__indexes.sql",
+            "/db/migration/V5__sounds.sql");
 
     /** More of the same helps nobody. */
     private static final int COMPLAINTS = 20;

@@ -218,8 +218,8 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
-    public Set<String> soundNames() {
-        return read(statements::soundNames);
+    public Set<String> named(Collection<String> sounds) {
+        return read(open -> statements.named(open, sounds));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -69,10 +70,12 @@ final class StatementTable {
                 .list();
     }
 
-    /** The sounds of all facts and of all statements, settled ones too. */
-    Set<String> soundNames(Handle handle) {
-        return handle.createQuery(
-                        "SELECT sound FROM open_statement" + " UNION SELECT sound FROM event WHERE sound IS NOT NULL")
+    /** Those of these sounds that a fact or a statement names, settled ones too. */
+    Set<String> named(Handle handle, Collection<String> sounds) {
+        return handle.createQuery("SELECT value FROM json_each(:sounds) AS looked"
+                        + " WHERE EXISTS (SELECT 1 FROM event WHERE sound = looked.value)"
+                        + " OR EXISTS (SELECT 1 FROM open_statement WHERE sound = looked.value)")
+                .bind("sounds", codec.json(List.copyOf(sounds)))
                 .mapTo(String.class)
                 .set();
     }
