@@ -55,13 +55,61 @@ final class Ears implements AutoCloseable {
         this.grammarVersion = grammarVersion;
     }
 
+    /** A speech model on its way, so that other things can be done meanwhile. */
+    static final class Loading implements AutoCloseable {
+        private final CompletableFuture<SpeechModel> model;
+        private boolean taken;
+
+        private Loading(Settings settings) {
+            this.model = CompletableFuture.supplyAsync(() -> load(settings));
+        }
+
+        /** Waits for it; who takes it closes it. */
+        private SpeechModel take() {
+            try {
+                SpeechModel loaded = model.join();
+                taken = true;
+                return loaded;
+            } catch (CompletionException failure) {
+                throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
+            }
+        }
+
+        /** Waits for what nobody took and closes it. If that failed, what stopped the start before it is told instead. */
+        @Override
+        public void close() {
+            if (!taken) {
+                model.handle((loaded, failure) -> loaded)
+                        .thenAccept(Loading::closeIfThere)
+                        .join();
+            }
+        }
+
+        private static void closeIfThere(@Nullable SpeechModel loaded) {
+            if (loaded != null) {
+                loaded.close();
+            }
+        }
+    }
+
+    /** Begins to load the speech model. */
+    static Loading beginLoading(Settings settings) {
+        return new Loading(settings);
+    }
+
     /** Ears for the farm's grammar with these open calves. The model loads while the sentences are made. */
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
-        CompletableFuture<SpeechModel> loading = CompletableFuture.supplyAsync(() -> load(settings));
+        try (Loading loading = beginLoading(settings)) {
+            return forCalves(settings, openCalves, loading);
+        }
+    }
+
+    /** The same with a model that is on its way already. */
+    static Ears forCalves(Settings settings, Collection<String> openCalves, Loading loading) {
+        Phrasebook phrasebook = Phrasebook.read(settings.grammar(), PreparedSentences.text());
+        FarmGrammar farm = phrasebook.with(openCalves);
+        SpeechModel model = loading.take();
         try {
-            Phrasebook phrasebook = Phrasebook.read(settings.grammar(), PreparedSentences.text());
-            FarmGrammar farm = phrasebook.with(openCalves);
-            SpeechModel model = loaded(loading);
             return new Ears(
                     model,
                     phrasebook,
@@ -70,18 +118,8 @@ final class Ears implements AutoCloseable {
                     new Listening(Set.copyOf(openCalves), false),
                     phrasebook.version());
         } catch (RuntimeException failure) {
-            if (!loading.isCompletedExceptionally()) {
-                loaded(loading).close();
-            }
+            model.close();
             throw failure;
-        }
-    }
-
-    private static SpeechModel loaded(CompletableFuture<SpeechModel> loading) {
-        try {
-            return loading.join();
-        } catch (CompletionException failure) {
-            throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
         }
     }
 

@@ -74,7 +74,7 @@ final class Stage implements AutoCloseable {
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
-        try {
+        try (Ears.Loading loading = Ears.beginLoading(settings)) {
             RecordTelling.findings(journal).forEach(err::println);
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
             FoundSounds.adopt(journal, sounds).forEach(err::println);
@@ -82,7 +82,7 @@ final class Stage implements AutoCloseable {
             SoundKeeping.clear(journal, sounds, station, settings.clock()).forEach(err::println);
             FarmProtocol.adopt(journal, settings).forEach(err::println);
             Herd herd = HerdReading.recent(journal, settings.clock().instant(), Instant.MAX);
-            Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()));
+            Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()), loading);
             Recorder recorder = new Recorder(
                     journal,
                     herd,

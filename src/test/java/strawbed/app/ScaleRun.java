@@ -180,7 +180,7 @@ final class ScaleRun {
             Random random = new Random(SEED);
             Messages messages = new Messages(Locale.US);
             repeat("one calf read and judged, any number, of any year", "under 20 ms", QUESTIONS, i -> {
-                String number = String.valueOf(1 + random.nextInt(2000));
+                String number = String.valueOf(1 + random.nextInt(Math.min(2000, calves / 2)));
                 Herd around = HerdReading.around(journal, number, now, now);
                 CalfRecord calf = RecordReading.calf(around, number);
                 return CalfAccount.of(calf, around, now, messages, SimulatedHerd.ZONE);
