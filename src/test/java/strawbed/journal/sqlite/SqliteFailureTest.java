@@ -1,9 +1,12 @@
 package strawbed.journal.sqlite;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.SQLException;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -49,6 +52,19 @@ class SqliteFailureTest {
                 .hasMessageStartingWith("1 fact was not saved: ")
                 .hasMessageContainingAll(part, folder.resolve("record.db").toString())
                 .hasMessageEndingWith(".");
+    }
+
+    /** Where the log of a record was left on a stick with its switch set, SQLite cannot make the log's index. */
+    @Test
+    void what_cannot_be_opened_in_a_folder_that_takes_no_writing_is_told_as_read_only() throws IOException {
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-x------"));
+        try {
+            assumeThat(folder.toFile().canWrite()).as("nothing binds this user").isFalse();
+            assertThat(told(new SQLException("SQLITE_CANTOPEN", null, 14)).reason())
+                    .isEqualTo(Reason.READ_ONLY);
+        } finally {
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        }
     }
 
     @Test
