@@ -34,7 +34,7 @@ class SoundFolderTest {
                 "..",
                 "../one.wav",
                 "more/one.wav",
-                "..\\one.wav",
+                "more\\one.wav",
                 "/one.wav",
                 "C:one.wav",
                 "o\u0000.wav"

@@ -207,6 +207,7 @@ class RecordFileTest {
                 "../record.db",
                 "sounds/0001.wav",
                 "/etc/passwd",
+                "sounds\\\\0001.wav",
                 "..\\\\record.db",
                 "C:0001.wav",
                 "0001\\u0000.wav",
