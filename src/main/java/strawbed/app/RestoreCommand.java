@@ -38,7 +38,10 @@ final class RestoreCommand implements Callable<Integer> {
         Restored restored = new RecordRestore(settings.data(), settings.clock()).from(backup, replace);
         program.out().println("Restored from " + backup + ": " + RecordTelling.summary(restored.health()) + ".");
         if (restored.kept() != null) {
-            program.out().println("The record that was there is now " + restored.kept() + ".");
+            boolean isWhole = restored.kept().toString().endsWith(".db");
+            program.out()
+                    .println((isWhole ? "The record that was there" : "What was left of the record that was there")
+                            + " is now " + restored.kept() + ".");
         }
         return 0;
     }

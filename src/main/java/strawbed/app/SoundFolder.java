@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import strawbed.audio.AudioException;
 import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
+import strawbed.event.SoundName;
 
 /** The folder of what was said: one WAV file an utterance, beside the record. */
 final class SoundFolder {
@@ -38,8 +39,17 @@ final class SoundFolder {
         }
     }
 
-    /** The file of a sound, there or not. */
+    /**
+     * The file of a sound, there or not.
+     *
+     * @throws AudioException for a name that could mean a file elsewhere: an older program may have imported such
+     */
     Path file(String name) {
+        if (!SoundName.isPlain(name)) {
+            throw new AudioException(
+                    "The record names a sound \"" + name + "\", which is not the plain name of a file in " + folder
+                            + "; nothing was done with it. Look where that fact came from.");
+        }
         return folder.resolve(name);
     }
 
@@ -54,6 +64,7 @@ final class SoundFolder {
      * @throws AudioException if it cannot be written
      */
     void write(String name, Sound sound) {
+        Path file = file(name);
         try {
             OwnersFile.makeFolder(folder);
         } catch (IOException e) {
@@ -62,6 +73,6 @@ final class SoundFolder {
                             + " for what was said cannot be made. Check that the disk can be written to.",
                     e);
         }
-        WavFile.write(folder.resolve(name), sound);
+        WavFile.write(file, sound);
     }
 }

@@ -77,8 +77,8 @@ final class SoundKeeping {
         // Names of version 7 sort by time.
         for (String name : sounds.names()) {
             Matcher ours = NAME.matcher(name);
-            Path file = sounds.file(name);
-            if (ours.matches() && Files.isRegularFile(file)) {
+            if (ours.matches() && Files.isRegularFile(sounds.file(name))) {
+                Path file = sounds.file(name);
                 long milliseconds = UUID.fromString(ours.group(1)).getMostSignificantBits() >>> MILLISECONDS_FROM;
                 all.add(new Kept(name, Instant.ofEpochMilli(milliseconds), Files.size(file)));
             }

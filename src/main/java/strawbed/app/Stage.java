@@ -12,7 +12,6 @@ import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
 import strawbed.event.Event;
-import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
@@ -53,14 +52,20 @@ final class Stage implements AutoCloseable {
         }
     }
 
-    /** Of all that the record knows already; what was noted now is told by the record's own order. */
-    private static List<Prompt> noteOddTimes(Herd before, Recorder recorder, Settings settings) {
-        List<CalfRecord.Entry> known = before.history();
-        if (known.isEmpty()) {
-            return List.of();
-        }
-        RecordedEvent last = known.get(known.size() - 1).recorded();
-        return ClockWatch.since(last, settings.clock().instant(), settings.zone()).stream()
+    /**
+     * Of all that the record knew before this start: what the start itself noted bears its time and zone, and hides
+     * those of the fact before.
+     *
+     * @param known how many facts that were
+     */
+    private static List<Prompt> noteOddTimes(Herd herd, long known, Recorder recorder, Settings settings) {
+        return herd.history().stream()
+                .map(CalfRecord.Entry::recorded)
+                .filter(recorded -> recorded.sequence() <= known)
+                .reduce((earlier, later) -> later)
+                .map(last -> ClockWatch.since(last, settings.clock().instant(), settings.zone()))
+                .orElse(List.of())
+                .stream()
                 .flatMap(odd -> recorder.note(odd).stream())
                 .toList();
     }
@@ -76,6 +81,7 @@ final class Stage implements AutoCloseable {
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try (Ears.Loading loading = Ears.beginLoading(settings)) {
             RecordTelling.findings(journal).forEach(err::println);
+            long known = journal.asItIs().count();
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
             FoundSounds.adopt(journal, sounds).forEach(err::println);
             StationFile station = station(settings, err);
@@ -92,7 +98,8 @@ final class Stage implements AutoCloseable {
                     ears.grammarVersion(),
                     ears.model().name());
             Answers answers = new Answers(new Messages(Locale.US), settings);
-            noteOddTimes(herd, recorder, settings).forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
+            noteOddTimes(herd, known, recorder, settings)
+                    .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
             return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers, station);
         } catch (RuntimeException failure) {
             journal.close();

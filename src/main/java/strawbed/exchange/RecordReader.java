@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import strawbed.event.Event;
 import strawbed.event.EventId;
 import strawbed.event.RecordedEvent;
+import strawbed.event.SoundName;
 import strawbed.event.When;
 import strawbed.journal.JournalException;
 import strawbed.journal.RecordLines;
@@ -134,7 +135,32 @@ public final class RecordReader {
         instants(event)
                 .filter(instant -> instant.isBefore(EARLIEST) || instant.isAfter(LATEST))
                 .forEach(instant -> faults.add(line, instant + " is not in the years 1900 to 9998."));
+        sounds(event)
+                .filter(name -> !SoundName.isPlain(name))
+                .forEach(name -> faults.add(
+                        line,
+                        "its sound \"" + name
+                                + "\" is not the plain name of a file, such as 0001.wav. Sounds lie in one"
+                                + " folder and have no way in their names; export it again."));
         events.add(event);
+    }
+
+    /** Every name of a sound in it: what opens such a file looks for it in the sound folder. */
+    private static Stream<String> sounds(RecordedEvent recorded) {
+        return Stream.concat(
+                        Stream.ofNullable(recorded.provenance().sound()),
+                        Stream.ofNullable(toldSound(recorded.event())))
+                .distinct();
+    }
+
+    private static @Nullable String toldSound(Event event) {
+        if (event instanceof Event.VetCalled called) {
+            return called.sound();
+        }
+        if (event instanceof Event.TreatmentNoted noted) {
+            return noted.sound();
+        }
+        return event instanceof Event.VoiceNoteTaken taken ? taken.sound() : null;
     }
 
     /** Every instant in it: no rule of the program counts with years that no calendar has. */

@@ -103,6 +103,37 @@ class ExchangeCommandsIT {
     }
 
     @Test
+    void a_sound_that_lies_elsewhere_changes_nothing() throws IOException {
+        Path file = exported(50);
+        List<String> lines = Files.readAllLines(file);
+        lines.set(20, lines.get(20).replaceFirst("\\}$", ",\"sound\":\"../record.db\"}"));
+        Files.write(file, lines);
+        CommandRun run = run(to, "import", file);
+        assertNothingWasMade(run);
+        assertThat(run.err()).contains("1 fault", "  line 21: its sound \"../record.db\" is not the plain name");
+    }
+
+    @Test
+    void an_import_into_a_record_that_lost_facts_tells_so() throws IOException {
+        Path file = exported(10);
+        RecordThatLostFacts.in(to);
+        CommandRun run = run(to, "import", file);
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).startsWith("Imported 10 events");
+        assertThat(run.err()).contains(RecordThatLostFacts.TOLD, "else restore the record from a backup");
+    }
+
+    @Test
+    void a_table_of_calves_into_a_record_that_lost_facts_tells_so() throws IOException {
+        Path file = folder.resolve("calves.csv");
+        Files.writeString(file, "Ear\n312\n");
+        RecordThatLostFacts.in(to);
+        CommandRun run = run(to, "import", file, "--map", "number=Ear");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.err()).contains(RecordThatLostFacts.TOLD);
+    }
+
+    @Test
     void an_event_that_differs_from_the_one_in_the_record_is_told_with_its_line() throws IOException {
         Path file = exported(10);
         List<String> lines = Files.readAllLines(file);

@@ -111,16 +111,20 @@ class OwnersOnlyIT {
     @Test
     void after_real_use_no_file_may_be_read_by_others() throws IOException {
         recordANight();
+        assertThat(wideOnes()).as("before the next start could narrow it").isEmpty();
         Path backup = data.resolve("backup.db");
         run("backup", backup.toString());
         run("export", "--format", "json", "-o", data.resolve("all.jsonl").toString());
         run("card", "12");
+        run("rescue", "--to", data.resolve("rescued").toString());
         run("restore", backup.toString(), "--replace");
+        assertThat(wideOnes()).as("before the next start could narrow it").isEmpty();
         recordANight();
         assertThat(wideOnes()).isEmpty();
         assertThat(names())
                 .contains(
                         "record.db", "record.db-head", "protocol.toml", "backups.jsonl", "all.jsonl", "sounds", "cards")
+                .contains("rescued/rescue.txt", "rescued/record.db")
                 .anyMatch(name -> name.startsWith("sounds/"))
                 .anyMatch(name -> name.startsWith("cards/card-"))
                 .anyMatch(name -> name.startsWith("record-replaced-"));

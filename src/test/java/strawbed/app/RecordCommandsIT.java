@@ -98,6 +98,21 @@ class RecordCommandsIT {
     }
 
     @Test
+    void a_restore_over_a_log_alone_names_a_file_that_is_there() throws IOException {
+        save(3);
+        assertThat(run("backup", backup().toString()).code()).isZero();
+        Files.delete(data().resolve("record.db"));
+        Files.delete(data().resolve("record.db-head"));
+        Files.writeString(data().resolve("record.db-wal"), "what a log may hold");
+        CommandRun restored = run("restore", backup().toString(), "--replace");
+        assertThat(restored.code()).as(restored.err()).isZero();
+        String last = restored.out().lines().reduce("", (earlier, later) -> later);
+        assertThat(last).startsWith("What was left of the record that was there is now ");
+        assertThat(Path.of(last.substring(last.indexOf(data().toString()), last.length() - 1)))
+                .hasContent("what a log may hold");
+    }
+
+    @Test
     void a_file_must_be_given() {
         save(1);
         assertThat(run("backup").code()).isEqualTo(2);

@@ -251,6 +251,19 @@ class RecorderTest {
     }
 
     @Test
+    void a_button_too_saves_what_waits_for_room() {
+        journal.refuseAll("the disk is full");
+        hears("did you see the game");
+        assertThat(recorder.pressed(Control.REPEAT_ENTRY)).containsExactly(new Prompt.NothingPending());
+        assertThat(journal.openStatements()).isEmpty();
+        journal.refuseAll(null);
+        recorder.pressed(Control.REPEAT_ENTRY);
+        assertThat(journal.openStatements())
+                .singleElement()
+                .satisfies(open -> assertThat(open.statement().words()).contains("game"));
+    }
+
+    @Test
     void what_the_speaker_went_on_from_is_settled_when_there_is_room() {
         hears("did you see");
         journal.refuseAll("the disk is full");

@@ -126,6 +126,15 @@ class SoundKeepingTest {
     }
 
     @Test
+    void a_file_whose_name_only_this_system_allows_is_left_and_stops_nothing() throws IOException {
+        Path strange = Files.writeString(data.resolve("sounds").resolve("..what now"), "hay");
+        soundOf(40);
+        assertThat(clear(Optional.of(30), Optional.empty()))
+                .containsExactly("1 old sound (0 MB) removed, as station.properties says.");
+        assertThat(strange).exists();
+    }
+
+    @Test
     void nothing_goes_that_the_record_cannot_note() throws IOException {
         String old = soundOf(40);
         journal.failNext("the disk is full.");

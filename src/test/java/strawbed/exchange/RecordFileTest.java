@@ -197,6 +197,49 @@ class RecordFileTest {
                 .contains(fault);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                ".",
+                "..",
+                "../record.db",
+                "sounds/0001.wav",
+                "/etc/passwd",
+                "sounds\\\\0001.wav",
+                "..\\\\record.db",
+                "C:0001.wav",
+                "0001\\u0000.wav",
+                "0001\\u001b[2J.wav",
+                "0001\\n.wav",
+                "0001\\ud800.wav"
+            })
+    void a_sound_with_a_way_in_its_name_is_told_with_its_line(String written) throws IOException {
+        String sound = "\"sound\":\"" + written + "\"";
+        for (String fact : List.of(
+                "\"type\":\"DamNursed\",\"version\":1,\"fields\":{}," + sound,
+                "\"type\":\"VoiceNoteTaken\",\"version\":1,\"fields\":{" + sound + "}",
+                "\"type\":\"VetCalled\",\"version\":1,\"fields\":{" + sound + "}",
+                "\"type\":\"TreatmentNoted\",\"version\":1,\"fields\":{\"kind\":\"vaccine\"," + sound + "}")) {
+            assertThat(faults(read(oneFact(fact))))
+                    .as(fact)
+                    .singleElement()
+                    .asString()
+                    .startsWith("line 2: its sound \"")
+                    .contains("is not the plain name of a file");
+            assertThat(read(oneFact(fact.replace(sound, "\"sound\":\"0001.wav\""))))
+                    .isInstanceOf(Reading.Good.class);
+        }
+    }
+
+    private static String oneFact(String fact) {
+        return "{\"format\":\"strawbed record\",\"version\":2,\"program\":\"p\",\"events\":1}\n"
+                + "{\"sequence\":1,\"id\":\"00000000-0000-7000-8000-000000000001\","
+                + "\"recorded_at\":\"2026-03-01T05:00:01Z\",\"occurred_at\":\"2026-03-01T05:00:00Z\",\"zone\":\"UTC\","
+                + fact + ",\"source\":\"command\"}\n";
+    }
+
     @Test
     void another_version_or_another_file_is_refused_at_its_first_line() throws IOException {
         String good = text(random(9, 3));

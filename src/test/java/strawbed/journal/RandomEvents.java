@@ -72,7 +72,12 @@ public final class RandomEvents {
 
     private @Nullable Object part(RecordComponent part) {
         boolean optional = part.getAnnotatedType().isAnnotationPresent(Nullable.class);
-        return optional && random.nextInt(3) == 0 ? null : value(part.getType());
+        if (optional && random.nextInt(3) == 0) {
+            return null;
+        }
+        Object value = value(part.getType());
+        // A sound is the plain name of a file, and not any text.
+        return part.getName().equals("sound") ? "0007.wav" : value;
     }
 
     private Object value(Class<?> type) {

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,7 @@ public final class MemoryJournal implements EventJournal {
     private long ids;
     private @Nullable String failure;
     private @Nullable String refusal;
+    private Consumer<String> onSound = name -> {};
 
     public MemoryJournal(Instant now) {
         this.now = now;
@@ -47,6 +49,11 @@ public final class MemoryJournal implements EventJournal {
     /** Everything is refused from now on, for this reason; null ends that. */
     public void refuseAll(@Nullable String reason) {
         refusal = reason;
+    }
+
+    /** Whoever is told of each sound that facts or statements name, in the moment in which they are saved. */
+    public void onSound(Consumer<String> named) {
+        onSound = named;
     }
 
     private void refuse() {
@@ -81,6 +88,11 @@ public final class MemoryJournal implements EventJournal {
                     event.provenance()));
         }
         events.addAll(added);
+        added.stream()
+                .map(event -> event.provenance().sound())
+                .filter(Objects::nonNull)
+                .distinct()
+                .forEach(onSound);
         return List.copyOf(added);
     }
 
@@ -161,6 +173,7 @@ public final class MemoryJournal implements EventJournal {
         OpenStatement kept = new OpenStatement(new UUID(0x7001L, ++ids), now, statement);
         open.put(kept.id(), kept);
         this.kept.add(statement);
+        onSound.accept(statement.sound());
         return kept;
     }
 

@@ -67,7 +67,8 @@ final class RecordFile {
     Path beside(String what, Instant time) {
         String stem = "record-" + what + "-" + STAMP.format(time);
         Path free = path.resolveSibling(stem + ".db");
-        for (int i = 2; Files.exists(free); i++) {
+        // A log of that name would be taken for the log of the new file.
+        for (int i = 2; Files.exists(free) || Files.exists(free.resolveSibling(free.getFileName() + "-wal")); i++) {
             free = path.resolveSibling(stem + "-" + i + ".db");
         }
         return free;

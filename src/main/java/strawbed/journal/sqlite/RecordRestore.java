@@ -18,6 +18,9 @@ public final class RecordRestore {
     /** The notes last, so that they still tell when only a part of this was done. */
     private static final List<String> PARTS = List.of("-shm", "-wal", "", "-head", "-lost");
 
+    /** What a person looks for first. */
+    private static final List<String> TOLD = List.of("", "-wal", "-shm", "-head", "-lost");
+
     private final Path directory;
     private final RecordFile record;
     private final Clock clock;
@@ -36,7 +39,8 @@ public final class RecordRestore {
      * What was done.
      *
      * @param health of the record that is there now
-     * @param kept where the record that was there is now; null if there was none
+     * @param kept where the record that was there is now, or the first file of what was left of it, such as its log;
+     *     null if there was nothing
      */
     public record Restored(RecordHealth health, @Nullable Path kept) {}
 
@@ -56,9 +60,7 @@ public final class RecordRestore {
         try (Handle source = Jdbi.open(RecordFile.at(backup).connectReadOnly())) {
             refuseItself(backup);
             refuseUnsound(backup, RecordVerification.of(source, backup));
-            if (Files.exists(record.path())) {
-                compare(source, backup, replace);
-            }
+            compare(source, backup, replace);
             return copy(source, backup);
         } finally {
             lock.close();
@@ -138,6 +140,9 @@ public final class RecordRestore {
     private void compare(Handle source, Path backup, boolean replace) {
         LackingFacts lacking;
         try {
+            if (!EmptiedRecord.isThere(record.path())) {
+                return;
+            }
             lacking = LackingFacts.of(record, source);
         } catch (JournalException e) {
             if (replace) {
@@ -175,10 +180,19 @@ public final class RecordRestore {
                 }
                 throw e;
             }
-            return kept;
+            return kept == null ? null : firstOf(kept);
         } catch (IOException e) {
             throw failed(e);
         }
+    }
+
+    /** The record itself, where it was there; a log that lost its record has its new name behind that of no file. */
+    private static @Nullable Path firstOf(Path kept) {
+        return TOLD.stream()
+                .map(part -> kept.resolveSibling(kept.getFileName() + part))
+                .filter(Files::exists)
+                .findFirst()
+                .orElse(null);
     }
 
     /** The log moves with its file: alone it would be taken for that of the next file with its name. */

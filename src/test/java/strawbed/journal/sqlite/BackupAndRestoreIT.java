@@ -259,6 +259,31 @@ class BackupAndRestoreIT extends RecordInFolder {
         }
 
         @Test
+        void over_a_log_that_lost_its_record_must_be_asked_for_and_names_where_the_log_is() throws IOException {
+            List<RecordedEvent> saved = save(5);
+            backUp(backup());
+            Path crashed = temporary.resolve("crashed");
+            Files.createDirectories(crashed);
+            try (SqliteEventJournal journal = open()) {
+                journal.append(randomFacts(4));
+                Files.copy(folder.resolve("record.db-wal"), crashed.resolve("record.db-wal"));
+            }
+            folder = crashed;
+            byte[] log = Files.readAllBytes(crashed.resolve("record.db-wal"));
+            assertRefused(() -> restore(false), Reason.EXISTS, "its log record.db-wal is still beside it", "--replace");
+            assertThat(crashed.resolve("record.db-wal")).hasBinaryContent(log);
+
+            Restored restored = restore(true);
+            assertThat(restored.kept())
+                    .isEqualTo(crashed.resolve("record-replaced-2026-11-24T080500Z.db-wal"))
+                    .hasBinaryContent(log);
+            assertThat(record()).isEqualTo(saved);
+            assertThat(restore(false).kept())
+                    .as("beside the log it would be taken for the record of that log")
+                    .isEqualTo(crashed.resolve("record-replaced-2026-11-24T080500Z-2.db"));
+        }
+
+        @Test
         void leaves_no_log_of_the_old_record_beside_the_new_one() throws IOException {
             List<RecordedEvent> saved = save(5);
             backUp(backup());

@@ -143,6 +143,25 @@ class RescuedRecordIT extends DamagedRecord {
         assertThat(asked.facts().changed()).containsExactly(12L);
     }
 
+    @Test
+    void a_changed_fact_whose_link_was_removed_is_left_out_as_the_links_beside_it_do_not_fit() throws SQLException {
+        saveFew(30);
+        execute("DROP TRIGGER event_is_never_changed");
+        execute("DROP TRIGGER event_chain_is_never_removed");
+        execute("UPDATE event SET zone = 'Europe/Berlin' WHERE sequence = 12");
+        execute("DELETE FROM event_chain WHERE sequence = 12");
+        dropOldCopies();
+        RecordRescue.Plan plan = RecordRescue.plan(database(), false);
+        assertThat(plan.facts().unproven()).isEmpty();
+        assertThat(plan.facts().leftOut())
+                .singleElement()
+                .satisfies(left -> assertThat(left.what()).startsWith("Number 12, found on page "));
+        assertThat(plan.facts().taken())
+                .extracting(RecordedEvent::id)
+                .doesNotContain(saved.get(11).id())
+                .hasSize(29);
+    }
+
     /** SQLite leaves the bytes of a changed or removed row where they are, from where the chain would prove them. */
     private void dropOldCopies() throws SQLException {
         execute("VACUUM");

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -138,6 +140,12 @@ class SqliteEventJournalIT extends RecordInFolder {
                 "INSERT OR REPLACE INTO event SELECT * FROM event",
                 "REPLACE INTO event SELECT 99, id, recorded_at, occurred_at, zone, calf, type, version, json, source,"
                         + " words, verdict, grammar, model, sound, operator FROM event",
+                "REPLACE INTO event SELECT sequence, 'another', recorded_at, occurred_at, zone, calf, type, version, json,"
+                        + " source, words, verdict, grammar, model, sound, operator FROM event",
+                "REPLACE INTO open_statement SELECT 99, id, recorded_at, began_at, length, verdict, words, reading, sound"
+                        + " FROM open_statement",
+                "REPLACE INTO open_statement SELECT sequence, 'another', recorded_at, began_at, length, verdict, words,"
+                        + " reading, sound FROM open_statement",
                 "UPDATE open_statement SET verdict = 'sure'",
                 "DELETE FROM open_statement",
                 "REPLACE INTO open_statement SELECT * FROM open_statement",
@@ -196,6 +204,30 @@ class SqliteEventJournalIT extends RecordInFolder {
         open().close();
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder)))
                 .isEqualTo("rwx------");
+    }
+
+    /** The station's id is asked for while the tables are made. */
+    @Test
+    void a_new_record_is_its_owners_alone_from_its_making_on() throws IOException {
+        Files.createDirectories(folder);
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+        List<String> rights = new ArrayList<>();
+        open(() -> {
+                    for (String name : List.of("record.db", "record.db-wal", "record.lock")) {
+                        rights.add(rights(folder.resolve(name)));
+                    }
+                    return ids.get();
+                })
+                .close();
+        assertThat(rights).hasSize(3).containsOnly("rw-------");
+    }
+
+    private static String rights(Path file) {
+        try {
+            return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -1,0 +1,95 @@
+package strawbed.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import strawbed.audio.Sound;
+import strawbed.event.Event;
+import strawbed.event.NewEvent;
+import strawbed.event.Provenance;
+import strawbed.event.RecordedEvent;
+import strawbed.event.TimeOrderedIds;
+import strawbed.journal.OpenStatement;
+import strawbed.journal.sqlite.SqliteEventJournal;
+
+/** What the recorder does with the record, and tells, each time it starts. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class StageIT {
+    private static final Instant NOW = Instant.parse("2026-03-02T03:00:00Z");
+    private static final ZoneId BARN = ZoneId.of("America/Chicago");
+
+    @TempDir
+    Path folder;
+
+    private Path data() {
+        return folder.resolve("data");
+    }
+
+    /** Starts the recorder and ends it; gives what it told. */
+    private String started() {
+        Settings settings = new Settings(data(), Optional.empty(), Clock.fixed(NOW, BARN), BARN);
+        StringWriter err = new StringWriter();
+        Stage.open(settings, NOW, new PrintWriter(err, true)).close();
+        return err.toString();
+    }
+
+    private SqliteEventJournal record(Instant now, ZoneId zone) {
+        Clock clock = Clock.fixed(now, zone);
+        return SqliteEventJournal.open(data(), clock, zone, new TimeOrderedIds(clock, new Random(1)));
+    }
+
+    @Test
+    void a_record_that_lost_facts_is_told_and_the_recording_goes_on() throws IOException {
+        RecordThatLostFacts.in(data());
+        assertThat(started()).contains(RecordThatLostFacts.TOLD, "put it back beside record.db");
+        assertThat(started()).as("at each start").contains("Facts up to number 7 were saved");
+    }
+
+    @Test
+    void a_sound_that_power_cut_off_is_told_and_waits_among_the_open_statements() {
+        Clock then = Clock.fixed(NOW.minusSeconds(600), ZoneOffset.UTC);
+        SoundFolder sounds = new SoundFolder(data(), new TimeOrderedIds(then, new Random(2)));
+        String name = sounds.newName();
+        sounds.write(name, Sound.of(new short[Sound.RATE], 0));
+        assertThat(started()).contains("1 sound was being recorded when the program ended");
+        try (SqliteEventJournal journal = record(NOW, BARN)) {
+            assertThat(journal.openStatements())
+                    .extracting(OpenStatement::statement)
+                    .singleElement()
+                    .satisfies(open -> assertThat(open.sound()).isEqualTo(name));
+        }
+        assertThat(started()).as("once").doesNotContain("1 sound was");
+    }
+
+    @Test
+    void a_clock_before_the_newest_fact_and_another_zone_are_noted_and_told() {
+        Instant ahead = NOW.plus(Duration.ofMinutes(50));
+        try (SqliteEventJournal journal = record(ahead, ZoneOffset.UTC)) {
+            journal.append(List.of(
+                    new NewEvent(null, new Event.FeedRefused(), ahead, Provenance.of(Provenance.Source.COMMAND))));
+        }
+        // It also notes the farm's protocol, whose time is that of this start.
+        String told = started();
+        try (SqliteEventJournal journal = record(NOW, BARN)) {
+            assertThat(journal.all())
+                    .extracting(RecordedEvent::event)
+                    .contains(new Event.ClockChanged(ahead, NOW), new Event.ZoneChanged(ZoneOffset.UTC, BARN));
+        }
+        assertThat(told).contains("clock went back", "America/Chicago");
+    }
+}
