@@ -7,23 +7,26 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import strawbed.journal.JournalException;
+import strawbed.journal.sqlite.SqliteEventJournal;
 
-/** The backup of each day, made beside the recorder's work by a thread of its own, which ends with it. */
+/** What is done beside the recorder's work by a thread of its own, which ends with it: the backup of each day. */
 final class DailyWork implements AutoCloseable {
     private static final long EACH_MINUTES = 30;
 
     private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread made = new Thread(work, "daily backup");
+        Thread made = new Thread(work, "daily work");
         made.setDaemon(true);
         return made;
     });
 
     private DailyWork() {}
 
-    /** Begins at once, and looks each half hour whether a new day needs its backup. */
+    /** Looks through a big record once, then looks each half hour whether a new day needs its backup. */
     static DailyWork begin(Settings settings, StationFile station) {
         DailyWork work = new DailyWork();
+        work.thread.execute(() -> work.lookThrough(settings));
         if (station.backupFolder().isPresent()) {
             DailyBackup backup =
                     new DailyBackup(settings, station, station.backupFolder().get());
@@ -44,6 +47,14 @@ final class DailyWork implements AutoCloseable {
     @Override
     public void close() {
         thread.shutdown();
+    }
+
+    private void lookThrough(Settings settings) {
+        try {
+            SqliteEventJournal.lookThrough(settings.data());
+        } catch (JournalException damage) {
+            news.add(damage.getMessage());
+        }
     }
 
     /** What it throws would end all later ones unheard. */

@@ -55,21 +55,32 @@ final class Ears implements AutoCloseable {
         this.grammarVersion = grammarVersion;
     }
 
-    /** A speech model on its way, so that other things can be done meanwhile. */
+    /** Speech model and phrasebook on their way, so that other things can be done meanwhile. */
     static final class Loading implements AutoCloseable {
         private final CompletableFuture<SpeechModel> model;
+        private final CompletableFuture<Phrasebook> phrasebook;
         private boolean taken;
 
         private Loading(Settings settings) {
             this.model = CompletableFuture.supplyAsync(() -> load(settings));
+            this.phrasebook =
+                    CompletableFuture.supplyAsync(() -> Phrasebook.read(settings.grammar(), PreparedSentences.text()));
         }
 
-        /** Waits for it; who takes it closes it. */
+        /** Waits for the model; who takes it closes it. */
         private SpeechModel take() {
+            SpeechModel loaded = wait(model);
+            taken = true;
+            return loaded;
+        }
+
+        private Phrasebook phrasebook() {
+            return wait(phrasebook);
+        }
+
+        private static <T> T wait(CompletableFuture<T> coming) {
             try {
-                SpeechModel loaded = model.join();
-                taken = true;
-                return loaded;
+                return coming.join();
             } catch (CompletionException failure) {
                 throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
             }
@@ -92,7 +103,7 @@ final class Ears implements AutoCloseable {
         }
     }
 
-    /** Begins to load the speech model. */
+    /** Begins to load the speech model, and to read the phrasebook. */
     static Loading beginLoading(Settings settings) {
         return new Loading(settings);
     }
@@ -100,13 +111,13 @@ final class Ears implements AutoCloseable {
     /** Ears for the farm's grammar with these open calves. The model loads while the sentences are made. */
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
         try (Loading loading = beginLoading(settings)) {
-            return forCalves(settings, openCalves, loading);
+            return forCalves(openCalves, loading);
         }
     }
 
-    /** The same with a model that is on its way already. */
-    static Ears forCalves(Settings settings, Collection<String> openCalves, Loading loading) {
-        Phrasebook phrasebook = Phrasebook.read(settings.grammar(), PreparedSentences.text());
+    /** The same with what is on its way already. */
+    static Ears forCalves(Collection<String> openCalves, Loading loading) {
+        Phrasebook phrasebook = loading.phrasebook();
         FarmGrammar farm = phrasebook.with(openCalves);
         SpeechModel model = loading.take();
         try {

@@ -56,16 +56,31 @@ final class HerdReading {
     static Herd recent(RecordParts record, Instant now, Instant until) {
         HerdReading reading = new HerdReading(record, until);
         Instant from = CareWindow.from(now);
-        Farm farm = Farm.of(reading.add(record.ofBarn()));
+        Farm farm = Farm.of(reading.add(record.ofBarn(EVER)));
         Set<CalfId> calves = new HashSet<>(record.calvesRecorded(from, until));
         calves.addAll(record.calvesNaming(Naming.BATCH, olderStock(farm, from, now)));
-        Herd recent = reading.addCalves(calves);
-        // Twins of all others are within the window themselves.
+        return reading.withTwins(calves, from);
+    }
+
+    /**
+     * As {@link #recent}, of the last days alone: what a big record is called by in the first seconds, while the rest is
+     * read. What is due and in stock cannot be told from it.
+     */
+    static Herd fresh(RecordParts record, Instant now, Instant until) {
+        HerdReading reading = new HerdReading(record, until);
+        Instant from = CareWindow.freshFrom(now);
+        reading.add(record.ofBarn(from.minus(AIR_HOLDS)));
+        return reading.withTwins(record.calvesRecorded(from, until), from);
+    }
+
+    /** @param from what is younger has its twins among these calves */
+    private Herd withTwins(Set<CalfId> calves, Instant from) {
+        Herd few = addCalves(calves);
         Instant young = from.plus(Herd.NAMED_TWINS_WITHIN).plus(TWINS);
-        reading.addTwins(recent.calves().stream()
+        addTwins(few.calves().stream()
                 .filter(calf -> bornAbout(calf).isBefore(young))
                 .toList());
-        return Herd.of(reading.events);
+        return Herd.of(events);
     }
 
     /**

@@ -7,16 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.AudioException;
+import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Dialog;
 import strawbed.dialog.DialogInput;
 import strawbed.dialog.DialogStep;
 import strawbed.dialog.Prompt;
 import strawbed.event.Event;
+import strawbed.event.EventId;
 import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
@@ -128,6 +132,20 @@ final class Recorder {
 
     Herd herd() {
         return herd;
+    }
+
+    /**
+     * Takes a herd with more calves in the place of the one it has.
+     *
+     * @param wider of the same record; what was saved while it was read may be missing in it
+     */
+    void widen(Herd wider) {
+        Set<EventId> known =
+                wider.history().stream().map(entry -> entry.recorded().id()).collect(Collectors.toSet());
+        herd = wider.plus(herd.history().stream()
+                .map(CalfRecord.Entry::recorded)
+                .filter(recorded -> !known.contains(recorded.id()))
+                .toList());
     }
 
     /** Whether a statement waits for its confirmation. */

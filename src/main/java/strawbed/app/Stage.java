@@ -31,15 +31,23 @@ final class Stage implements AutoCloseable {
     private final Hearing hearing;
     private final Answers answers;
     private final StationFile station;
+    private final OlderCalves older;
 
     private Stage(
-            EventJournal journal, Ears ears, Recorder recorder, Hearing hearing, Answers answers, StationFile station) {
+            EventJournal journal,
+            Ears ears,
+            Recorder recorder,
+            Hearing hearing,
+            Answers answers,
+            StationFile station,
+            OlderCalves older) {
         this.journal = journal;
         this.ears = ears;
         this.recorder = recorder;
         this.hearing = hearing;
         this.answers = answers;
         this.station = station;
+        this.older = older;
     }
 
     /** A broken file stops nothing: nothing is removed then, and no backup is made. */
@@ -81,14 +89,18 @@ final class Stage implements AutoCloseable {
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try (Ears.Loading loading = Ears.beginLoading(settings)) {
             RecordTelling.findings(journal).forEach(err::println);
-            long known = journal.asItIs().count();
+            long known = journal.last();
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
             FoundSounds.adopt(journal, sounds).forEach(err::println);
             StationFile station = station(settings, err);
             SoundKeeping.clear(journal, sounds, station, settings.clock()).forEach(err::println);
             FarmProtocol.adopt(journal, settings).forEach(err::println);
-            Herd herd = HerdReading.recent(journal, settings.clock().instant(), Instant.MAX);
-            Ears ears = Ears.forCalves(settings, List.copyOf(herd.openNumbers()), loading);
+            Instant now = settings.clock().instant();
+            boolean isBig = journal.isBig();
+            Herd herd = isBig
+                    ? HerdReading.fresh(journal, now, Instant.MAX)
+                    : HerdReading.recent(journal, now, Instant.MAX);
+            Ears ears = Ears.forCalves(List.copyOf(herd.openNumbers()), loading);
             Recorder recorder = new Recorder(
                     journal,
                     herd,
@@ -100,7 +112,8 @@ final class Stage implements AutoCloseable {
             Answers answers = new Answers(new Messages(Locale.US), settings);
             noteOddTimes(herd, known, recorder, settings)
                     .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
-            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers, station);
+            OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
+            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers, station, older);
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -140,6 +153,12 @@ final class Stage implements AutoCloseable {
 
     /** Time passed. */
     List<Prompt> tick() {
+        if (!hearing.isSpeaking() && !recorder.isPending()) {
+            older.arrived().ifPresent(herd -> {
+                recorder.widen(herd);
+                catchUp();
+            });
+        }
         return recorder.tick();
     }
 

@@ -64,7 +64,7 @@ public final class CalfSheet {
      * @param now when it is judged
      */
     public static void write(RecordParts record, Instant now, Appendable out) throws IOException {
-        Farm farm = Farm.of(Herd.of(record.ofBarn()));
+        Farm farm = Farm.of(Herd.of(record.ofBarn(Instant.MIN)));
         Sheet sheet = new Sheet(COLUMNS, out);
         for (List<CalfId> some : record.calvesInPortions()) {
             write(Herd.of(record.ofCalves(some)), farm, now, sheet);

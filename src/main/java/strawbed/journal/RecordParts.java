@@ -36,6 +36,9 @@ public interface RecordParts {
     /** All facts as they are now; what is saved later is not in it. */
     EventSource asItIs();
 
+    /** The sequence of the newest fact, 0 where there is none. */
+    long last();
+
     /** The calves that were opened, in the order of the record, also those whose opening was withdrawn. */
     List<CalfId> calves();
 
@@ -62,8 +65,11 @@ public interface RecordParts {
     /** All facts of these calves and what withdraws them, in the order of the record. */
     List<RecordedEvent> ofCalves(Collection<CalfId> calves);
 
-    /** All facts of no single calf and what withdraws them, but no other withdrawals, in the order of the record. */
-    List<RecordedEvent> ofBarn();
+    /**
+     * The facts of no single calf from this day on, what holds until another follows it (each adopted protocol, the newest
+     * operator), and what withdraws them, but no other withdrawals; in the order of the record.
+     */
+    List<RecordedEvent> ofBarn(Instant from);
 
     /** The adopted protocols and what withdraws them, in the order of the record. */
     List<RecordedEvent> protocols();

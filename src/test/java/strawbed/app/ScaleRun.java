@@ -150,12 +150,21 @@ final class ScaleRun {
     /** Each in a program of its own, from its start to its end. */
     private void starts(Path data, Instant now) throws IOException, InterruptedException {
         String at = now.toString();
+        Path empty = Files.createDirectories(place.resolve("empty"));
+        open(empty, now).close();
+        for (int i = 1; i <= 3; i++) {
+            child(
+                    "for comparison: start of the recorder on an empty record, time " + i,
+                    "",
+                    "512m",
+                    ScaleStart.class,
+                    empty.toString(),
+                    at);
+        }
         for (int i = 1; i <= 3; i++) {
             String how = ", a program of its own, time " + i;
-            Path heard = place.resolve("start-" + i);
-            Files.createDirectories(heard);
             child(
-                    "start of the recorder: record, recent calves, speech model, grammar" + how,
+                    "start of the recorder, all but the microphone" + how,
                     "under 3 s",
                     "512m",
                     ScaleStart.class,

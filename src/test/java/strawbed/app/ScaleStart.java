@@ -18,8 +18,8 @@ final class ScaleStart {
                 .withClock(clock);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         try (Stage stage = Stage.open(settings, clock.instant(), err)) {
-            if (stage.herd().openNumbers().isEmpty()) {
-                throw new IllegalStateException("the record has no open calves");
+            if (stage.isPaused()) {
+                throw new IllegalStateException("it does not listen");
             }
         }
     }

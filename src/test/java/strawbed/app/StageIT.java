@@ -6,6 +6,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,11 +17,13 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.UUID;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strawbed.audio.Sound;
+import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
@@ -91,5 +96,46 @@ class StageIT {
                     .contains(new Event.ClockChanged(ahead, NOW), new Event.ZoneChanged(ZoneOffset.UTC, BARN));
         }
         assertThat(told).contains("clock went back", "America/Chicago");
+    }
+
+    /** The file is made big by what SQLite leaves behind of a table that is gone. */
+    @Test
+    void on_a_big_record_older_calves_come_after_the_fresh_ones() throws Exception {
+        try (SqliteEventJournal journal = record(NOW.minus(Duration.ofDays(20)), BARN)) {
+            journal.append(List.of(opened("777", NOW.minus(Duration.ofDays(20)))));
+        }
+        try (SqliteEventJournal journal = record(NOW.minusSeconds(3600), BARN)) {
+            journal.append(List.of(opened("12", NOW.minusSeconds(3600))));
+        }
+        try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + data().resolve("record.db"));
+                Statement statement = raw.createStatement()) {
+            statement.executeUpdate("CREATE TABLE filler (bytes BLOB)");
+            statement.executeUpdate("INSERT INTO filler VALUES (zeroblob(101000000))");
+            statement.executeUpdate("DROP TABLE filler");
+        }
+        Settings settings = new Settings(data(), Optional.empty(), Clock.fixed(NOW, BARN), BARN);
+        StringWriter err = new StringWriter();
+        try (Stage stage = Stage.open(settings, NOW, new PrintWriter(err, true))) {
+            assertThat(stage.herd().openNumbers()).containsExactly("12");
+            stage.choose("Marta");
+            for (int i = 0; i < 600 && stage.herd().openNumbers().size() < 2; i++) {
+                assertThat(stage.tick()).isEmpty();
+                Thread.sleep(100);
+            }
+            assertThat(stage.herd().openNumbers()).containsExactly("12", "777");
+            assertThat(stage.herd().barn())
+                    .as("also what was saved while they were read")
+                    .extracting(RecordedEvent::event)
+                    .contains(new Event.OperatorChosen("Marta"));
+        }
+        assertThat(err.toString()).isEmpty();
+    }
+
+    private static NewEvent opened(String number, Instant at) {
+        return new NewEvent(
+                new CalfId(new UUID(1, Integer.parseInt(number))),
+                new Event.CalfOpened(number, null),
+                at,
+                Provenance.of(Provenance.Source.COMMAND));
     }
 }

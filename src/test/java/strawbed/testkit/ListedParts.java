@@ -71,8 +71,22 @@ public final class ListedParts implements RecordParts {
     }
 
     @Override
-    public List<RecordedEvent> ofBarn() {
-        return part(event -> event.calf() == null && !(event.event() instanceof Event.EventWithdrawn));
+    public long last() {
+        return events.isEmpty() ? 0 : events.get(events.size() - 1).sequence();
+    }
+
+    @Override
+    public List<RecordedEvent> ofBarn(Instant from) {
+        long operator = events.stream()
+                .filter(event -> event.calf() == null && event.event() instanceof Event.OperatorChosen)
+                .mapToLong(RecordedEvent::sequence)
+                .max()
+                .orElse(0);
+        return part(event -> event.calf() == null
+                && !(event.event() instanceof Event.EventWithdrawn)
+                && (!day(event.occurredAt()).isBefore(day(from))
+                        || event.event() instanceof Event.ProtocolAdopted
+                        || event.sequence() == operator));
     }
 
     @Override
@@ -155,8 +169,11 @@ public final class ListedParts implements RecordParts {
     }
 
     private static LocalDate day(Instant time) {
-        return time.isAfter(Instant.parse("9999-12-31T00:00:00Z"))
-                ? LocalDate.parse("9999-12-31")
+        if (time.isAfter(Instant.parse("9999-12-31T00:00:00Z"))) {
+            return LocalDate.parse("9999-12-31");
+        }
+        return time.isBefore(Instant.parse("0000-01-01T00:00:00Z"))
+                ? LocalDate.parse("0000-01-01")
                 : time.atZone(ZoneOffset.UTC).toLocalDate();
     }
 }

@@ -139,8 +139,13 @@ public final class MemoryJournal implements EventJournal {
     }
 
     @Override
-    public List<RecordedEvent> ofBarn() {
-        return parts().ofBarn();
+    public long last() {
+        return parts().last();
+    }
+
+    @Override
+    public List<RecordedEvent> ofBarn(Instant from) {
+        return parts().ofBarn(from);
     }
 
     @Override

@@ -9,6 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -18,7 +20,7 @@ import strawbed.journal.EventCodec;
 import strawbed.journal.RecordParts.Naming;
 
 /**
- * Reads parts of the table of facts through the indexes of schema 4. An older record has none and is read all the same,
+ * Reads parts of the table of facts through the indexes of schemas 4 and 5. An older record has none and is read all the same,
  * only slower.
  */
 final class EventParts {
@@ -72,13 +74,12 @@ final class EventParts {
         }
         List<String> wanted = new ArrayList<>();
         since.forEach((name, from) -> wanted.add(day(from) + (how == Naming.BATCH ? name : plain(name))));
-        // The plus keeps SQLite from going through all days for one calf.
         return calves(handle.createQuery("SELECT DISTINCT named.calf FROM json_each(:wanted) AS wanted"
                         + " CROSS JOIN event AS named ON " + names(how) + " = substr(wanted.value, 11)"
-                        + " AND named.type " + kinds(how) + " AND named.type <> 'ColostrumStored'"
+                        + " AND named.type " + kinds(how)
                         + " WHERE named.calf IS NOT NULL AND EXISTS (SELECT 1 FROM event AS told"
                         + " WHERE told.calf = named.calf"
-                        + " AND +substr(told.recorded_at, 1, 10) >= substr(wanted.value, 1, 10))")
+                        + " AND substr(told.recorded_at, 1, 10) >= substr(wanted.value, 1, 10))")
                 .bind("wanted", codec.json(wanted)));
     }
 
@@ -94,8 +95,13 @@ final class EventParts {
                         codec.json(calves.stream().map(CalfId::toString).toList())));
     }
 
-    List<RecordedEvent> ofBarn(Handle handle) {
-        return withWithdrawals(handle, "calf IS NULL AND type <> 'EventWithdrawn'", Map.of());
+    List<RecordedEvent> ofBarn(Handle handle, Instant from) {
+        return withWithdrawals(
+                handle,
+                "calf IS NULL AND type <> 'EventWithdrawn' AND (substr(occurred_at, 1, 10) >= :from"
+                        + " OR type = 'ProtocolAdopted' OR sequence = (SELECT max(sequence) FROM event"
+                        + " WHERE calf IS NULL AND type = 'OperatorChosen'))",
+                Map.of("from", day(from)));
     }
 
     List<RecordedEvent> protocols(Handle handle) {
@@ -124,18 +130,36 @@ final class EventParts {
     }
 
     /**
-     * Withdrawals of withdrawals too, for as long as any are found. The plus takes the column's type away, with which
-     * SQLite would not take the index.
+     * In two steps: in one, SQLite would first gather all of the part to look for withdrawals, which takes it longer than
+     * all the rest.
      */
     private List<RecordedEvent> withWithdrawals(Handle handle, String which, Map<String, String> values) {
-        Query query = handle.createQuery("WITH RECURSIVE part (sequence, id) AS ("
-                + "SELECT sequence, id FROM event WHERE " + which
-                + " UNION SELECT later.sequence, later.id FROM part CROSS JOIN event AS later"
-                + " ON json_extract(later.json, '$.event') = +part.id AND later.type = 'EventWithdrawn')"
-                + " SELECT event.* FROM part CROSS JOIN event ON event.sequence = part.sequence"
-                + " ORDER BY event.sequence");
+        Query query = handle.createQuery("SELECT * FROM event WHERE " + which + " ORDER BY sequence");
         values.forEach(query::bind);
-        return query.map((row, context) -> table.read(row)).list();
+        List<RecordedEvent> part = query.map((row, context) -> table.read(row)).list();
+        List<RecordedEvent> withdrawals = withdrawals(handle, part);
+        if (withdrawals.isEmpty()) {
+            return part;
+        }
+        SortedMap<Long, RecordedEvent> all = new TreeMap<>();
+        part.forEach(event -> all.put(event.sequence(), event));
+        withdrawals.forEach(event -> all.put(event.sequence(), event));
+        return List.copyOf(all.values());
+    }
+
+    /** Withdrawals of withdrawals too, for as long as any are found. */
+    private List<RecordedEvent> withdrawals(Handle handle, List<RecordedEvent> part) {
+        return handle.createQuery("WITH RECURSIVE withdrawn (sequence, id) AS (SELECT 0, value FROM json_each(:ids)"
+                        + " UNION SELECT later.sequence, later.id FROM withdrawn CROSS JOIN event AS later"
+                        + " ON json_extract(later.json, '$.event') = withdrawn.id AND later.type = 'EventWithdrawn')"
+                        + " SELECT event.* FROM withdrawn CROSS JOIN event ON event.sequence = withdrawn.sequence")
+                .bind(
+                        "ids",
+                        codec.json(part.stream()
+                                .map(event -> event.id().toString())
+                                .toList()))
+                .map((row, context) -> table.read(row))
+                .list();
     }
 
     private static String names(Naming how) {
@@ -153,7 +177,7 @@ final class EventParts {
             case NUMBER -> "IN ('CalfOpened', 'CalfNumbered', 'EarTagFitted')";
             case DAM -> "IN ('CalfOpened', 'DamNoted')";
             case TWIN -> "= 'TwinNoted'";
-            case BATCH -> "IN ('ColostrumSourceNoted', 'ColostrumStored')";
+            case BATCH -> "IN ('ColostrumSourceNoted', 'ColostrumStored') AND named.type <> 'ColostrumStored'";
         };
     }
 

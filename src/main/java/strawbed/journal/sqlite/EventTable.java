@@ -37,6 +37,8 @@ final class EventTable {
     private final ZoneId zone;
     private final Supplier<UUID> ids;
     private final EventCodec codec = new EventCodec();
+    private final LastRead<Instant> instants = new LastRead<>();
+    private final LastRead<ZoneId> zones = new LastRead<>();
 
     EventTable(ZoneId zone, Supplier<UUID> ids) {
         this.zone = zone;
@@ -179,9 +181,9 @@ final class EventTable {
         return new RecordedEvent(
                 EventId.of(row.id()),
                 sequence,
-                Instant.parse(row.recordedAt()),
-                Instant.parse(row.occurredAt()),
-                ZoneId.of(row.zone()),
+                instants.of(row.recordedAt(), Instant::parse),
+                instants.of(row.occurredAt(), Instant::parse),
+                zones.of(row.zone(), ZoneId::of),
                 row.calf() == null ? null : CalfId.of(row.calf()),
                 codec.event(row.type(), row.version(), row.json()),
                 new Provenance(

@@ -30,7 +30,7 @@ final class RecordVerification {
             ChainMigration.SCRIPT,
             "/db/migration/V3__operator.sql",
             "/db/migration/V4__indexes.sql",
-            "/db/migration/V5__sounds.sql");
+            "/db/migration/V5__more_indexes.sql");
 
     /** More of the same helps nobody. */
     private static final int COMPLAINTS = 20;

@@ -104,6 +104,16 @@ public final class SqliteEventJournal implements EventJournal {
         return new SqliteEventJournal(RecordFile.in(directory), null, clock, zone, ids);
     }
 
+    /**
+     * Looks through the file of a big record, which would take seconds when it is opened; a small one is looked through
+     * then. Others may write meanwhile.
+     *
+     * @throws JournalException for {@link Reason#CORRUPT} if it is damaged, and as {@link #openReadOnly}
+     */
+    public static void lookThrough(Path directory) {
+        RecordFile.in(directory).lookThrough();
+    }
+
     @Override
     public List<RecordedEvent> append(List<NewEvent> added) {
         Instant now = clock.instant();
@@ -145,7 +155,7 @@ public final class SqliteEventJournal implements EventJournal {
 
     @Override
     public EventSource asItIs() {
-        long last = read(events::last);
+        long last = last();
         return new EventSource() {
             @Override
             public long count() {
@@ -160,6 +170,16 @@ public final class SqliteEventJournal implements EventJournal {
                 });
             }
         };
+    }
+
+    @Override
+    public long last() {
+        return read(events::last);
+    }
+
+    /** Whether the record is of the size above which a person would have to wait for what is read of it. */
+    public boolean isBig() {
+        return !file.isSmall();
     }
 
     @Override
@@ -183,8 +203,8 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
-    public List<RecordedEvent> ofBarn() {
-        return read(parts::ofBarn);
+    public List<RecordedEvent> ofBarn(Instant from) {
+        return read(open -> parts.ofBarn(open, from));
     }
 
     @Override

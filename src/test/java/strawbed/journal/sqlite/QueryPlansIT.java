@@ -52,7 +52,7 @@ class QueryPlansIT {
                 question("calves by twin", naming(Naming.TWIN)),
                 question("calves by batch", naming(Naming.BATCH)),
                 question("facts of calves", handle -> PARTS.ofCalves(handle, calf)),
-                question("facts of the barn", PARTS::ofBarn),
+                question("facts of the barn", handle -> PARTS.ofBarn(handle, NOW)),
                 question("protocols", PARTS::protocols),
                 question("air", handle -> PARTS.air(handle, NOW, NOW)),
                 question("stored colostrum", handle -> PARTS.stored(handle, List.of("7"))),
@@ -73,13 +73,13 @@ class QueryPlansIT {
                 }
             });
             question.accept(handle);
-            assertThat(asked).as(what).hasSize(1);
-            List<String> steps = plan(connection, asked.get(0));
-            assertThat(steps)
-                    .as(what)
-                    .anyMatch(
-                            step -> step.contains("USING INDEX event_") || step.contains("USING COVERING INDEX event_"))
-                    .allMatch(QueryPlansIT::isFrugal);
+            assertThat(asked).as(what).isNotEmpty();
+            for (String sql : asked) {
+                assertThat(plan(connection, sql))
+                        .as("%s: %s", what, sql)
+                        .anyMatch(step -> step.matches(".* USING (COVERING )?INDEX event_.*"))
+                        .allMatch(QueryPlansIT::isFrugal);
+            }
         }
     }
 
@@ -101,7 +101,7 @@ class QueryPlansIT {
     /** What was asked for and what was found may be gone through, and the facts of the barn, which are few. */
     private static boolean isFrugal(String step) {
         return !step.startsWith("SCAN ")
-                || step.matches("SCAN (wanted|looked|json_each|part|CONSTANT)\\b.*")
+                || step.matches("SCAN (wanted|looked|json_each|withdrawn|CONSTANT)\\b.*")
                 || step.matches("SCAN event USING .*INDEX event_of_barn.*");
     }
 

@@ -195,7 +195,7 @@ class SqliteEventJournalIT extends RecordInFolder {
             assertThat(statement
                             .executeQuery("SELECT group_concat(version || ' ' || checksum) FROM flyway_schema_history")
                             .getString(1))
-                    .isEqualTo("1 -762872413,2 777175762,3 1046008043,4 789254917,5 407088740");
+                    .isEqualTo("1 -762872413,2 777175762,3 1046008043,4 789254917,5 1481452935");
         }
     }
 

@@ -1,10 +1,12 @@
 package strawbed.journal.sqlite;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
@@ -161,6 +163,38 @@ class SqliteTroubleIT extends RecordInFolder {
             System.arraycopy(noise, 0, record, record.length / 4096 / 2 * 4096, noise.length);
             Files.write(database(), record);
             assertRefused(this::openAndReadAll, Reason.CORRUPT, "is damaged");
+        }
+
+        /** The file is made big by what SQLite leaves behind of a table that is gone. */
+        @Test
+        void a_big_record_opens_at_once_and_is_looked_through_later() throws IOException, SQLException {
+            open().close();
+            execute("CREATE TABLE filler (bytes BLOB)");
+            execute("INSERT INTO filler VALUES (zeroblob(101000000))");
+            execute("DROP TABLE filler");
+            assertThatCode(() -> SqliteEventJournal.lookThrough(folder)).doesNotThrowAnyException();
+            noise(rootPage("event_by_sound"));
+            open().close();
+            openReadOnly().close();
+            assertRefused(() -> SqliteEventJournal.lookThrough(folder), Reason.CORRUPT, "is damaged");
+        }
+
+        private int rootPage(String index) throws SQLException {
+            try (Connection raw = raw();
+                    Statement statement = raw.createStatement()) {
+                return statement
+                        .executeQuery("SELECT rootpage FROM sqlite_schema WHERE name = '" + index + "'")
+                        .getInt(1);
+            }
+        }
+
+        private void noise(int page) throws IOException {
+            byte[] noise = new byte[4096];
+            new Random(SEED).nextBytes(noise);
+            try (RandomAccessFile file = new RandomAccessFile(database().toFile(), "rw")) {
+                file.seek((page - 1) * 4096L);
+                file.write(noise);
+            }
         }
 
         @Test
