@@ -35,6 +35,9 @@ final class HerdReading {
     /** Calves of one cow within a day are twins, whatever the time of day. */
     private static final Duration TWINS = Duration.ofDays(2);
 
+    /** Where many calves have borne a number, most of them did so before. */
+    private static final Duration NUMBERS_COME_AGAIN = Duration.ofDays(60);
+
     private static final Instant EVER = Instant.MIN;
 
     private final RecordParts record;
@@ -84,18 +87,28 @@ final class HerdReading {
     }
 
     /**
-     * The calves that a number or id can mean, now or once, with the twins of the one that is meant, its sisters and
+     * The calves that a number or id can mean, now or, if it means none now, once, with the twins of the one that is meant, its sisters and
      * brothers where it is called by its dam, and what of the barn has to do with it.
      *
      * @param until what was recorded later is left out
      */
     static Herd around(RecordParts record, String wanted, Instant now, Instant until) {
         HerdReading reading = new HerdReading(record, until);
-        Set<CalfId> calves = new HashSet<>(record.calvesNaming(Naming.NUMBER, Map.of(wanted, EVER)));
-        RecordReading.id(wanted).ifPresent(calves::add);
-        Optional<CalfRecord> meant = RecordReading.find(reading.addCalves(calves), wanted);
-        meant.ifPresent(calf -> reading.addAround(calf, now));
+        RecordReading.id(wanted).ifPresent(id -> reading.addCalves(List.of(id)));
+        Instant from = now.minus(NUMBERS_COME_AGAIN);
+        Herd late = reading.addNumbered(wanted, from);
+        // Of calves of which nothing was recorded since then, none can have been born later.
+        boolean isYoungest = late.byNumber(wanted)
+                .filter(calf -> !bornAbout(calf).isBefore(from))
+                .isPresent();
+        Herd known = isYoungest ? late : reading.addNumbered(wanted, EVER);
+        RecordReading.find(known, wanted).ifPresent(calf -> reading.addAround(calf, now));
         return Herd.of(reading.events);
+    }
+
+    private Herd addNumbered(String number, Instant since) {
+        addCalves(record.calvesNaming(Naming.NUMBER, Map.of(number, since)));
+        return Herd.of(events);
     }
 
     private void addAround(CalfRecord calf, Instant now) {

@@ -2,9 +2,16 @@ package strawbed.journal.sqlite;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -65,6 +72,33 @@ class ChainHashTest {
         rows.forEach(row -> hashes.add(ChainHash.of(STATION, null, row)));
         rows.forEach(row -> hashes.add(ChainHash.of(STATION, "", row)));
         assertThat(hashes).hasSize(2 * rows.size());
+    }
+
+    private record Link(String station, @Nullable String previous, String hash) {}
+
+    /** So that the records of two stations can be one: a link says which row is before it, not where either lies. */
+    @Test
+    void the_chains_of_two_stations_hold_in_whatever_order_their_rows_lie() {
+        List<Link> union = new ArrayList<>();
+        Map<Link, EventRow> rows = new HashMap<>();
+        for (String station : List.of(STATION, "019bb5c0-0000-7000-8000-000000000002")) {
+            String previous = null;
+            for (int i = 0; i < 20; i++) {
+                EventRow row = row(station, "words", null, 1 + i);
+                Link link = new Link(station, previous, ChainHash.of(station, previous, row));
+                previous = link.hash();
+                union.add(link);
+                rows.put(link, row);
+            }
+        }
+        Collections.shuffle(union, new Random(1));
+        Set<String> ends = union.stream().map(Link::hash).collect(Collectors.toSet());
+        for (Link link : union) {
+            assertThat(ChainHash.of(link.station(), link.previous(), Objects.requireNonNull(rows.get(link))))
+                    .isEqualTo(link.hash());
+            ends.remove(String.valueOf(link.previous()));
+        }
+        assertThat(ends).as("the newest of each station").hasSize(2);
     }
 
     private static EventRow fedByVoice(@Nullable String operator) {
