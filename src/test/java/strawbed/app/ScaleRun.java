@@ -247,7 +247,7 @@ final class ScaleRun {
         command("`export --format json`", "", "256m", data, "export", "--format", "json", "-o", lines.toString());
         size(place, "record.jsonl");
         Path sheet = place.resolve("events.csv");
-        command("`export --format csv`", "", "256m", data, "export", "--format", "csv", "-o", sheet.toString());
+        command("`export --format csv`", "", "1g", data, "export", "--format", "csv", "-o", sheet.toString());
         size(place, "events.csv");
         Path calfRows = place.resolve("calves.csv");
         command(
@@ -276,9 +276,9 @@ final class ScaleRun {
                 "-o",
                 ade.toString());
         size(place, "ade.json");
-        Files.delete(sheet);
-        Files.delete(calfRows);
-        Files.delete(ade);
+        Files.deleteIfExists(sheet);
+        Files.deleteIfExists(calfRows);
+        Files.deleteIfExists(ade);
         Path fresh = place.resolve("restored");
         command("`restore` into an empty folder", "", "512m", fresh, "restore", backup.toString());
         command("`restore` over the same record", "", "512m", fresh, "restore", backup.toString());
@@ -374,7 +374,9 @@ final class ScaleRun {
         int code = process.waitFor();
         String time = seconds(begin) + ", heap of " + heap;
         if (code != 0) {
-            List<String> said = Files.readAllLines(printed);
+            List<String> said = Files.readAllLines(printed).stream()
+                    .filter(told -> !told.contains(": OK, "))
+                    .toList();
             time += "; ended with " + code + ": " + String.join(" / ", said.subList(0, Math.min(8, said.size())));
         }
         row(what, time, goal);
@@ -385,9 +387,12 @@ final class ScaleRun {
     }
 
     private void size(Path folder, String file, String how) throws IOException {
+        Path measured = folder.resolve(file);
         row(
                 "size of " + file + how,
-                String.format(Locale.ROOT, "%,d MB", Files.size(folder.resolve(file)) / 1_000_000),
+                Files.exists(measured)
+                        ? String.format(Locale.ROOT, "%,d MB", Files.size(measured) / 1_000_000)
+                        : "was not made",
                 "");
     }
 
