@@ -75,6 +75,18 @@ final class HerdReading {
         return reading.withTwins(record.calvesRecorded(from, until), from);
     }
 
+    /**
+     * Every calf that was born since this time, as far as it was told by now, with the whole barn.
+     *
+     * @param from a calf born since then has a fact that was recorded since then
+     */
+    static Herd bornSince(RecordParts record, Instant from) {
+        HerdReading reading = new HerdReading(record, Instant.MAX);
+        reading.add(record.ofBarn(EVER));
+        reading.addCalves(record.calvesRecorded(from, Instant.MAX));
+        return Herd.of(reading.events);
+    }
+
     /** @param from what is younger has its twins among these calves */
     private Herd withTwins(Set<CalfId> calves, Instant from) {
         Herd few = addCalves(calves);

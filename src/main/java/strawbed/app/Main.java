@@ -30,6 +30,7 @@ import picocli.CommandLine.ScopeType;
             DueCommand.class,
             CardCommand.class,
             ProtocolCommand.class,
+            HerdCommand.class,
             ExportCommand.class,
             ImportCommand.class,
             CheckCommand.class,

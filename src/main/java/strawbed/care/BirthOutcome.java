@@ -45,6 +45,14 @@ public record BirthOutcome(Kind kind, boolean isAssumed) {
                         AgeStart.of(calf).filter(AgeStart::isEstimated).isPresent())));
     }
 
+    /** Whether it was dead when it was born. */
+    static boolean isBornDead(CalfRecord calf) {
+        return calf.death()
+                .map(CalfDied::when)
+                .filter(DeathTime.AT_BIRTH::equals)
+                .isPresent();
+    }
+
     /** Whether it counts as stillborn. */
     public boolean isStillborn() {
         return kind == Kind.BORN_DEAD || kind == Kind.DIED_WITHIN_LIMIT;

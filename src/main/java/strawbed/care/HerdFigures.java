@@ -1,17 +1,12 @@
 package strawbed.care;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
-import strawbed.event.Event.CalfDied;
-import strawbed.event.Event.ColostrumTestedByBrix;
-import strawbed.event.Term.DeathTime;
 import strawbed.protocol.Setting;
 
 /**
@@ -40,50 +35,29 @@ public record HerdFigures(
         Figure difficult,
         int unobserved,
         Figure goodBrix) {
-    /** A figure to compare herds by, so it is no setting of one farm. */
-    private static final Duration FED_WITHIN = Duration.ofHours(4);
-
     /** The figures as they stand at this time. */
     public static HerdFigures of(Herd herd, Farm farm, BirthPeriod period, Instant now) {
         List<CalfRecord> born = period.bornIn(herd);
-        List<CalfRecord> bornAlive =
-                born.stream().filter(calf -> !isBornDead(calf)).toList();
         return new HerdFigures(
                 period,
                 born.size(),
-                figure(
-                        bornAlive,
-                        FirstFeedAge::of,
-                        age -> age.middle().compareTo(FED_WITHIN) <= 0,
-                        FirstFeedAge::isEstimated),
-                firstFeeds(bornAlive),
-                figure(born, calf -> BirthOutcome.of(calf, farm), BirthOutcome::isStillborn, BirthOutcome::isAssumed),
+                HerdMeasure.FED_WITHIN_4_HOURS.of(born, farm, now),
+                firstFeeds(born),
+                HerdMeasure.STILLBORN.of(born, farm, now),
                 count(born, calf -> isStillYoung(calf, farm, now)),
-                figure(born, EaseClass::of, EaseClass::isAssisted, ease -> false),
-                figure(born, EaseClass::of, ease -> ease == EaseClass.DIFFICULT, ease -> false),
+                HerdMeasure.ASSISTED.of(born, farm, now),
+                HerdMeasure.DIFFICULT.of(born, farm, now),
                 count(
                         born,
                         calf -> calf.isBirthOnlyFound()
                                 && EaseClass.of(calf).value().isEmpty()),
-                figure(born, calf -> isGoodBrix(calf, farm), good -> good, good -> false));
+                HerdMeasure.GOOD_BRIX.of(born, farm, now));
     }
 
-    private static <T> Figure figure(
-            List<CalfRecord> calves,
-            Function<CalfRecord, Judged<T>> judge,
-            Function<T, Boolean> isSo,
-            Function<T, Boolean> isFlagged) {
-        Figure figure = Figure.NONE;
-        for (CalfRecord calf : calves) {
-            Optional<T> judged = judge.apply(calf).value();
-            Figure before = figure;
-            figure = judged.map(known -> before.plus(isSo.apply(known), isFlagged.apply(known)))
-                    .orElseGet(before::plusUnknown);
-        }
-        return figure;
-    }
-
-    private static FirstFeedAges firstFeeds(List<CalfRecord> bornAlive) {
+    /** Of those born alive. */
+    static FirstFeedAges firstFeeds(List<CalfRecord> born) {
+        List<CalfRecord> bornAlive =
+                born.stream().filter(calf -> !BirthOutcome.isBornDead(calf)).toList();
         List<Duration> known = new ArrayList<>();
         int flagged = 0;
         for (CalfRecord calf : bornAlive) {
@@ -100,30 +74,11 @@ public record HerdFigures(
         return (int) calves.stream().filter(isSo::apply).count();
     }
 
-    private static boolean isBornDead(CalfRecord calf) {
-        return calf.death()
-                .map(CalfDied::when)
-                .filter(DeathTime.AT_BIRTH::equals)
-                .isPresent();
-    }
-
     private static boolean isStillYoung(CalfRecord calf, Farm farm, Instant now) {
         Duration limit = farm.protocolFor(calf).time(Setting.STILLBIRTH_WITHIN_HOURS);
         return calf.isAlive()
                 && AgeStart.of(calf)
                         .filter(start -> start.ageAt(now).compareTo(limit) <= 0)
                         .isPresent();
-    }
-
-    private static Judged<Boolean> isGoodBrix(CalfRecord calf, Farm farm) {
-        ColostrumTestedByBrix tested = calf.brix().map(last -> last.event()).orElse(null);
-        if (tested == null) {
-            return Judged.not(WhyNot.NOT_TESTED);
-        }
-        if (!Plausibility.of(tested).isEmpty()) {
-            return Judged.not(WhyNot.NOT_PLAUSIBLE);
-        }
-        BigDecimal line = farm.protocolFor(calf).number(Setting.GOOD_FROM_BRIX_PERCENT);
-        return Judged.of(tested.brix().compareTo(line) >= 0);
     }
 }

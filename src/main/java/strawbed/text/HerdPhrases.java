@@ -62,7 +62,8 @@ public final class HerdPhrases {
         return why;
     }
 
-    private String figure(Figure figure) {
+    /** A figure with its counts: its share where there are enough to count, and of how many it is not known. */
+    public String figure(Figure figure) {
         String counted = figure.share()
                 .value()
                 .map(this::share)
@@ -81,7 +82,8 @@ public final class HerdPhrases {
                 figures.number(share.interval().highPercent()));
     }
 
-    private String hours(FirstFeedAges ages) {
+    /** Median and mean of the known ages, of which there is one at least. */
+    public String hours(FirstFeedAges ages) {
         return messages.text(
                 HERD_HOURS,
                 hours(FirstFeedAges.hours(ages.median().orElseThrow())),
@@ -92,7 +94,8 @@ public final class HerdPhrases {
         return figures.number(hours.setScale(1, RoundingMode.HALF_UP));
     }
 
-    private String immunity(HerdImmunity immunity) {
+    /** The categories of passive immunity, and how they stand to the goal. */
+    public String immunity(HerdImmunity immunity) {
         String judged = judged(immunity);
         int leftOut = immunity.notCounted().values().stream()
                 .mapToInt(Integer::intValue)

@@ -98,6 +98,59 @@ class CareCommandsIT {
     }
 
     @Test
+    void herd_tells_the_figures_of_a_period_whole_and_in_parts() {
+        record();
+        CommandRun herd = run("herd", "--from", "2026-03-01", "--to", "2026-03-31", "--compare");
+        assertThat(herd.code()).as(herd.err()).isZero();
+        assertThat(herd.out().lines())
+                .startsWith("Herd report, births from 2026-03-01 to 2026-03-31")
+                .contains("  Born                         1")
+                .contains("  First fed within 4 h         1 of 1")
+                .contains("By week", "  Week of 2026-03-02           1 born")
+                .contains("By weekday of the birth", "  Tuesday                      1 born")
+                .contains("By shift of the birth", "  22:00 to 06:00               1 born")
+                .contains(
+                        "In the period before, 2026-01-29 to 2026-02-28",
+                        "                               No calf was born in this period.");
+        assertThat(herd.out()).contains("p chart", "Ask the herd's veterinarian.");
+    }
+
+    @Test
+    void herd_as_csv_has_a_row_for_each_measure_of_each_part() {
+        record();
+        CommandRun herd = run("herd", "--from", "2026-03-03", "--to", "2026-03-03", "--format", "csv");
+        assertThat(herd.code()).as(herd.err()).isZero();
+        assertThat(herd.out().lines())
+                .startsWith(
+                        "first_day,last_day,parted_by,part,born,measure,count,of,not_known,estimated_births,percent,"
+                                + "low_95_percent,high_95_percent,centre_percent,lower_limit_percent,upper_limit_percent,"
+                                + "outside_limits")
+                .contains("2026-03-03,2026-03-03,all,all,1,fed within 4 hours,1,1,0,0,,,,,,,")
+                .contains("2026-03-03,2026-03-03,week,2026-03-02,1,fed within 4 hours,1,1,0,0,,,,100.0,100.0,100.0,no")
+                .contains("2026-03-03,2026-03-03,weekday,monday,0,fed within 4 hours,0,0,0,0,,,,,,,");
+    }
+
+    @Test
+    void herd_without_births_or_with_bad_days_says_so() {
+        assertThat(run("herd").out()).contains("No calf was born in this period.");
+        record();
+        for (String[] bad : new String[][] {
+            {"--from", "soon"},
+            {"--to", "2026-02-30"},
+            {"--from", "2026-03-04", "--to", "2026-03-03"},
+            {"--format", "pie"},
+            {"--to", "0001-01-01"}
+        }) {
+            String[] args = new String[bad.length + 1];
+            args[0] = "herd";
+            System.arraycopy(bad, 0, args, 1, bad.length);
+            CommandRun herd = run(args);
+            assertThat(herd.code()).as(String.join(" ", bad)).isEqualTo(2);
+            assertThat(herd.err()).as(String.join(" ", bad)).matches("(?s)[A-Z-].*\\. (Give|Use) .*");
+        }
+    }
+
+    @Test
     void due_tells_why_when_asked() {
         record();
         CommandRun due = run("due", "--why", "--at", "2026-03-03T04:00");

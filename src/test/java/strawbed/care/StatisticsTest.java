@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 import org.apache.commons.statistics.interval.Interval;
@@ -76,6 +78,41 @@ class StatisticsTest {
     void the_chance_of_seeing_none_is_exact() {
         assertThat(HerdImmunity.chanceOfSeeingAtMost(0, new BigDecimal("0.1"), 12))
                 .isEqualByComparingTo("0.282429536481");
+    }
+
+    /**
+     * Cans of frozen orange juice that leaked, of 50 each half hour. Source, from memory: Montgomery, Introduction to
+     * Statistical Quality Control, control charts for fraction nonconforming: centre 0.2313, limits 0.0524 and 0.4102,
+     * samples 15 and 23 outside.
+     */
+    @Test
+    void the_control_chart_is_that_of_the_textbook() {
+        int[] leaking = {
+            12, 15, 8, 10, 4, 7, 16, 9, 14, 10, 5, 6, 17, 12, 22, 8, 10, 5, 13, 11, 20, 18, 24, 15, 9, 12, 7, 13, 9, 6
+        };
+        ControlChart chart = ControlChart.of(Arrays.stream(leaking)
+                .mapToObj(count -> new Figure(count, 50, 0, 0))
+                .toList());
+        assertThat(chart.centre().doubleValue()).isCloseTo(0.2313, within(0.00005));
+        assertThat(chart.points()).hasSize(30).allSatisfy(point -> {
+            assertThat(point.low().doubleValue()).isCloseTo(0.0524, within(0.0001));
+            assertThat(point.high().doubleValue()).isCloseTo(0.4102, within(0.0001));
+        });
+        assertThat(chart.points().stream().filter(ControlChart.Point::isOutside).map(point -> point.place() + 1))
+                .containsExactly(15, 23);
+    }
+
+    @Test
+    void limits_stay_between_none_and_all_and_a_stretch_without_calves_has_no_point() {
+        ControlChart chart =
+                ControlChart.of(List.of(new Figure(4, 4, 0, 0), new Figure(0, 0, 3, 0), new Figure(7, 8, 0, 0)));
+        assertThat(chart.points()).extracting(ControlChart.Point::place).containsExactly(0, 2);
+        assertThat(chart.points()).allSatisfy(point -> {
+            assertThat(point.high()).isEqualByComparingTo("1");
+            assertThat(point.low()).isBetween(BigDecimal.ZERO, chart.centre());
+            assertThat(point.isOutside()).isFalse();
+        });
+        assertThat(ControlChart.of(List.of(new Figure(0, 0, 2, 0))).points()).isEmpty();
     }
 
     @Test

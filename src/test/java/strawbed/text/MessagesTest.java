@@ -25,6 +25,8 @@ import strawbed.care.DueKind;
 import strawbed.care.DueState;
 import strawbed.care.EaseClass;
 import strawbed.care.FeedWarmth;
+import strawbed.care.HerdMeasure;
+import strawbed.care.HerdReport;
 import strawbed.care.ImmunityCategory;
 import strawbed.care.PassiveImmunity;
 import strawbed.care.Settled;
@@ -116,6 +118,10 @@ class MessagesTest {
                 AgeStart.Basis.class,
                 Settled.Why.class,
                 WhyNot.class,
+                HerdMeasure.class,
+                HerdReport.Grouping.class,
+                HerdReport.Shift.class,
+                HerdReport.DamAge.class,
                 WhyNotExported.class,
                 ImmunityCategory.class,
                 PassiveImmunity.Note.class,

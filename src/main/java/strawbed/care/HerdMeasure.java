@@ -1,0 +1,199 @@
+package strawbed.care;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import strawbed.calf.CalfRecord;
+import strawbed.event.Event.ColostrumTestedByBrix;
+import strawbed.protocol.Setting;
+
+/**
+ * What is either so or not so of each calf, and makes a figure of a herd. The definitions are ours; common practice, no
+ * published source, unless one is named.
+ */
+public enum HerdMeasure {
+    /** Dead at birth or up to the age that the protocol sets, of all calves born. */
+    STILLBORN(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return BirthOutcome.of(asked.calf(), asked.farm())
+                    .then(outcome -> answer(outcome.isStillborn(), outcome.isAssumed()));
+        }
+    },
+    /** Helped or difficult, of the births whose ease was told; each calf is a birth, a twin too. */
+    ASSISTED(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return EaseClass.of(asked.calf()).then(ease -> answer(ease.isAssisted()));
+        }
+    },
+    /** Difficult only, of the same. */
+    DIFFICULT(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return EaseClass.of(asked.calf()).then(ease -> answer(ease == EaseClass.DIFFICULT));
+        }
+    },
+    /** Born one of two or more, as was said. */
+    TWIN(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return answer(asked.calf().twin().isPresent());
+        }
+    },
+    /** Born at a moment that somebody timed, of all calves born: what the other figures rest on. */
+    BIRTH_TIMED(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return answer(AgeStart.of(asked.calf())
+                    .filter(start -> !start.isEstimated())
+                    .isPresent());
+        }
+    },
+    /** First fed no older than an hour, of the calves born alive with a timed birth and a measured first feed. */
+    FED_WITHIN_1_HOUR(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return fedWithin(asked, 1);
+        }
+    },
+    /** The same, two hours. */
+    FED_WITHIN_2_HOURS(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return fedWithin(asked, 2);
+        }
+    },
+    /** The same, four hours. */
+    FED_WITHIN_4_HOURS(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return fedWithin(asked, 4);
+        }
+    },
+    /** The same, six hours. */
+    FED_WITHIN_6_HOURS(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return fedWithin(asked, 6);
+        }
+    },
+    /** A first dose of as much of birth weight as the protocol sets, of the calves whose dose and weight are known. */
+    DOSE_ENOUGH(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return dose(asked).meetsTarget().then(HerdMeasure::answer);
+        }
+    },
+    /** A first dose with the antibody that the protocol advises, of the calves of which it can be worked out. */
+    ANTIBODY_ENOUGH(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return AntibodyMass.of(dose(asked), asked.farm())
+                    .then(mass -> mass.grade(asked.farm().protocolFor(asked.calf())))
+                    .then(grade -> answer(grade == AntibodyMass.MassGrade.ADVISED));
+        }
+    },
+    /** Colostrum tested last at or above the protocol's line, of those tested with a plausible reading. */
+    GOOD_BRIX(true) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            ColostrumTestedByBrix tested =
+                    asked.calf().brix().map(last -> last.event()).orElse(null);
+            if (tested == null) {
+                return Judged.not(WhyNot.NOT_TESTED);
+            }
+            if (!Plausibility.of(tested).isEmpty()) {
+                return Judged.not(WhyNot.NOT_PLAUSIBLE);
+            }
+            BigDecimal line = asked.farm().protocolFor(asked.calf()).number(Setting.GOOD_FROM_BRIX_PERCENT);
+            return answer(tested.brix().compareTo(line) >= 0);
+        }
+    },
+    /** The navel dipped within the time that the protocol sets, of the calves born alive whose birth was timed. */
+    DIPPED_IN_TIME(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            Duration limit = asked.farm().protocolFor(asked.calf()).time(Setting.FIRST_DIP_MINUTES);
+            return asked.agedStart()
+                    .then(start -> answer(asked.calf().dips().stream()
+                            .anyMatch(dip -> !dip.at().isAfter(start.plus(limit)))));
+        }
+    },
+    /** The navel dipped twice or more on the first day, of the same that are a day old. */
+    DIPPED_TWICE(false) {
+        @Override
+        Judged<Answer> judge(Asked asked) {
+            return asked.agedStart().then(start -> {
+                if (start.plus(DAY).isAfter(asked.now())) {
+                    return Judged.not(WhyNot.NOT_A_DAY_OLD);
+                }
+                long dips = asked.calf().dips().stream()
+                        .filter(dip -> !dip.at().isAfter(start.plus(DAY)))
+                        .count();
+                return answer(dips >= 2);
+            });
+        }
+    };
+
+    private static final Duration DAY = Duration.ofDays(1);
+
+    private final boolean isOfTheDead;
+
+    HerdMeasure(boolean isOfTheDead) {
+        this.isOfTheDead = isOfTheDead;
+    }
+
+    /** What a measure is asked of. */
+    record Asked(CalfRecord calf, Farm farm, Instant now) {
+        /** When its age starts, if somebody timed that. */
+        Judged<Instant> agedStart() {
+            Optional<AgeStart> start = AgeStart.of(calf).filter(age -> !age.isEstimated());
+            return start.map(age -> Judged.of(age.at())).orElseGet(() -> Judged.not(WhyNot.NO_TIME_OF_BIRTH));
+        }
+    }
+
+    /**
+     * What is said of one calf.
+     *
+     * @param isEstimated whether it rests on an estimated birth
+     */
+    record Answer(boolean isSo, boolean isEstimated) {}
+
+    abstract Judged<Answer> judge(Asked asked);
+
+    /** The figure of these calves as it stands at this time; calves dead at birth are left out where they must be. */
+    public Figure of(List<CalfRecord> born, Farm farm, Instant now) {
+        Figure figure = Figure.NONE;
+        for (CalfRecord calf : born) {
+            if (!isOfTheDead && BirthOutcome.isBornDead(calf)) {
+                continue;
+            }
+            Figure before = figure;
+            figure = judge(new Asked(calf, farm, now))
+                    .value()
+                    .map(answer -> before.plus(answer.isSo(), answer.isEstimated()))
+                    .orElseGet(before::plusUnknown);
+        }
+        return figure;
+    }
+
+    private static Judged<Answer> fedWithin(Asked asked, int hours) {
+        return FirstFeedAge.of(asked.calf())
+                .then(age -> answer(age.middle().compareTo(Duration.ofHours(hours)) <= 0, age.isEstimated()));
+    }
+
+    private static Judged<Answer> answer(boolean isSo) {
+        return answer(isSo, false);
+    }
+
+    private static Judged<Answer> answer(boolean isSo, boolean isEstimated) {
+        return Judged.of(new Answer(isSo, isEstimated));
+    }
+
+    private static FirstDose dose(Asked asked) {
+        return FirstDose.of(asked.calf(), asked.farm().protocolFor(asked.calf()), asked.now());
+    }
+}
