@@ -81,19 +81,19 @@ final class ScaleRun {
         ScaleRun run = new ScaleRun(calves, place);
         try {
             run.measure();
-            Path file = Path.of("reports", "scale.md");
-            Files.createDirectories(file.getParent());
-            String report = run.head() + String.join("\n", run.rows) + "\n";
-            Files.writeString(file, report);
-            System.out.println(report);
-            System.out.println("Written to " + file + ".");
         } finally {
-            try (Stream<Path> files = Files.walk(place)) {
-                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(file);
-                }
-            }
+            // Also what was measured before something failed.
+            run.write(Path.of("reports", "scale.md"));
+            delete(place);
         }
+    }
+
+    private void write(Path file) throws IOException, InterruptedException {
+        String report = head() + String.join("\n", rows) + "\n";
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Files.writeString(file, report);
+        System.out.println(report);
+        System.out.println("Written to " + file + ".");
     }
 
     private void measure() throws IOException, InterruptedException, SQLException {

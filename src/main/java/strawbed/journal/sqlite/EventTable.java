@@ -34,6 +34,8 @@ final class EventTable {
                     :source, :words, :verdict, :grammar, :model, :sound, :operator)
             """;
 
+    private static final int PORTION = 5000;
+
     private final ZoneId zone;
     private final Supplier<UUID> ids;
     private final EventCodec codec = new EventCodec();
@@ -70,9 +72,13 @@ final class EventTable {
         if (!added.isEmpty()) {
             try (PreparedBatch batch = handle.prepareBatch(INSERT);
                     Chain chain = new Chain(handle)) {
-                added.forEach(event -> write(batch, chain, event, codec.json(event.event())));
-                batch.execute();
-                chain.write();
+                // What waits to be written takes more memory than the facts themselves.
+                for (int from = 0; from < added.size(); from += PORTION) {
+                    added.subList(from, Math.min(added.size(), from + PORTION))
+                            .forEach(event -> write(batch, chain, event, codec.json(event.event())));
+                    batch.execute();
+                    chain.write();
+                }
             }
         }
         return added;
