@@ -18,6 +18,8 @@ public final class DuePhrases {
     /** What a spoken answer counts: more than that nobody keeps in mind. */
     private static final Duration SOON = Duration.ofHours(1);
 
+    private static final Duration A_DAY = Duration.ofDays(1);
+
     private final Wording written;
     private final Figures figures;
     private final Wording spoken;
@@ -63,14 +65,34 @@ public final class DuePhrases {
         };
     }
 
+    /** When to do it, as clock times: paper is read hours after it was printed. "by 14:02", "08:55–14:55", "NOW". */
+    public String onPaper(DueItem item, Instant now) {
+        Instant from = item.from();
+        if (item.state() != DueState.AHEAD || from == null) {
+            return item.dueAt().isAfter(now)
+                    ? written.text(MessageKey.CARD_BY, figures.clockAsSeenFrom(now, item.dueAt()))
+                    : written.text(MessageKey.CARD_NOW);
+        }
+        // Of a window of days only the days matter.
+        return Duration.between(from, item.dueAt()).compareTo(A_DAY) > 0
+                ? written.text(MessageKey.CARD_FROM_TO, figures.date(from), figures.date(item.dueAt()))
+                : written.text(
+                        MessageKey.CARD_FROM_TO,
+                        figures.clockAsSeenFrom(now, from),
+                        figures.clockAsSeenFrom(from, item.dueAt()));
+    }
+
+    /** Why it is due in one sentence: what asked for it, else its rule, without the rule's source. */
+    public String because(DueItem item, Instant now) {
+        Timed<?> asked = item.ground().event();
+        return asked == null ? written.text(MessageKey.DUE_RULE_ALONE, rule(item)) : askedBy(asked, now);
+    }
+
     /** Why it is due, in full sentences: its rule and source, what it rests on, what is assumed. */
     public List<String> why(DueItem item, Instant now) {
         List<String> why = new ArrayList<>();
         Protocol protocol = item.ground().protocol();
-        Object[] values = item.kind().settings().stream()
-                .map(setting -> settings.value(setting, protocol))
-                .toArray();
-        String rule = written.at(Messages.key(item.kind()) + ".rule", values);
+        String rule = rule(item);
         why.add(
                 item.kind().settings().stream().anyMatch(protocol::isChanged)
                         ? written.text(
@@ -81,8 +103,7 @@ public final class DuePhrases {
                         : written.text(MessageKey.DUE_WHY, rule, item.kind().source()));
         Timed<?> asked = item.ground().event();
         if (asked != null) {
-            why.add(written.text(
-                    MessageKey.DUE_ASKED_BY, events.of(asked.event()), figures.clockNear(now, asked.at())));
+            why.add(askedBy(asked, now));
         } else if (item.ground().isAssumed()) {
             why.add(written.word(item.ground().basis()));
         }
@@ -93,6 +114,17 @@ public final class DuePhrases {
                     figures.clockNear(now, done.by().at())));
         }
         return why;
+    }
+
+    private String rule(DueItem item) {
+        Object[] values = item.kind().settings().stream()
+                .map(setting -> settings.value(setting, item.ground().protocol()))
+                .toArray();
+        return written.at(Messages.key(item.kind()) + ".rule", values);
+    }
+
+    private String askedBy(Timed<?> asked, Instant now) {
+        return written.text(MessageKey.DUE_ASKED_BY, events.of(asked.event()), figures.clockNear(now, asked.at()));
     }
 
     private String settled(DueItem item, Instant now) {
