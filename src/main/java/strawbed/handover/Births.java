@@ -50,8 +50,13 @@ record Births(Wordings words) {
     }
 
     private SheetEntry entry(CalfRecord calf) {
-        return SheetEntry.strong(
-                time(calf), words.name(calf), calf.death().map(this::died).orElse(""), told(calf));
+        return SheetEntry.told(words.name(calf), strong(calf), told(calf));
+    }
+
+    private String strong(CalfRecord calf) {
+        return calf.death()
+                .map(died -> words.list(List.of(time(calf), died(died))))
+                .orElseGet(() -> time(calf));
     }
 
     private String time(CalfRecord calf) {
@@ -77,16 +82,19 @@ record Births(Wordings words) {
 
     private String told(CalfRecord calf) {
         Identity identity = new Identity(calf, words.messages(), words.figures());
-        List<String> parts = new ArrayList<>();
-        parts.add(calf.sex().map(words.messages()::word).orElseGet(() -> words.text(HANDOVER_SEX_NOT_RECORDED)));
-        parts.add(
+        List<String> told = new ArrayList<>();
+        told.add(words.text(
+                HANDOVER_SEX_AND_DAM,
+                calf.sex().map(words.messages()::word).orElseGet(() -> words.text(HANDOVER_SEX_NOT_RECORDED)),
                 calf.dam().isEmpty()
                         ? words.text(HANDOVER_DAM_NOT_RECORDED)
-                        : words.text(HANDOVER_DAM, identity.dam()));
-        parts.add(identity.birth().isEmpty() ? words.text(HANDOVER_BIRTH_NOT_RECORDED) : identity.birth());
-        new TwinLine(words.messages(), words.figures()).of(calf, words.herd()).ifPresent(parts::add);
-        return parts.stream()
-                .reduce((one, other) -> words.text(HANDOVER_PARTS_JOIN, one, other))
-                .orElseThrow();
+                        : words.text(HANDOVER_DAM, identity.dam())));
+        told.add(words.text(
+                HANDOVER_BIRTH, identity.birth().isEmpty() ? words.text(ACCOUNT_NOT_RECORDED) : identity.birth()));
+        new TwinLine(words.messages(), words.figures())
+                .of(calf, words.herd())
+                .map(twin -> words.text(HANDOVER_SENTENCE, twin))
+                .ifPresent(told::add);
+        return words.sentences(told);
     }
 }

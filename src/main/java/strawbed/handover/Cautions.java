@@ -34,7 +34,7 @@ record Cautions(List<CalfRecord> calves, Wordings words) {
         List<SheetEntry> entries = new ArrayList<>();
         holding.forEach((caution, names) -> entries.add(SheetEntry.warning(phrases.brief(caution), holdsFor(names))));
         if (!entries.isEmpty()) {
-            entries.add(SheetEntry.told("", "", words.text(HANDOVER_CAUTIONS_DEFER)));
+            entries.add(SheetEntry.plain(words.text(HANDOVER_CAUTIONS_DEFER)));
         }
         return words.section(words.text(HANDOVER_CAUTIONS), entries);
     }

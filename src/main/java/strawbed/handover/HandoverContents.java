@@ -92,7 +92,6 @@ public final class HandoverContents {
         Spoken spoken = new Spoken(statements, history, words);
         return List.of(
                 work.late(),
-                work.missed(),
                 work.due(),
                 work.later(),
                 new WatchPlans(Farm.of(herd), words).section(),

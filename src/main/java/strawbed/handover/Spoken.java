@@ -26,7 +26,7 @@ record Spoken(List<OpenStatement> statements, List<Entry> history, Wordings word
             }
         }
         if (earlier > 0) {
-            entries.add(SheetEntry.told("", "", words.text(HANDOVER_OPEN_EARLIER, words.count(earlier))));
+            entries.add(SheetEntry.plain(words.text(HANDOVER_OPEN_EARLIER, words.count(earlier))));
         }
         return words.section(words.text(HANDOVER_OPEN), entries);
     }
@@ -57,8 +57,8 @@ record Spoken(List<OpenStatement> statements, List<Entry> history, Wordings word
                 .map(words::name)
                 .orElseGet(() -> words.text(BARN));
         return Optional.of(SheetEntry.told(
-                words.clock(recorded.occurredAt()),
                 who,
+                words.clock(recorded.occurredAt()),
                 words.text(note.sound() == null ? HANDOVER_NOTE_NO_SOUND : HANDOVER_NOTE_NUMBER, number)));
     }
 }

@@ -35,8 +35,7 @@ record WatchPlans(Farm farm, Wordings words) {
     private Optional<SheetEntry> entry(CalfRecord calf) {
         List<DueItem> all = DueList.of(calf, farm, words.shift().now());
         List<DueItem> plan = only(all, item -> item.kind() == DueKind.WATCH_CHECK || item.kind() == DueKind.SUCK);
-        List<DueItem> toCome = only(plan, WatchPlans::isToCome);
-        if (toCome.isEmpty()) {
+        if (plan.stream().noneMatch(WatchPlans::isToCome)) {
             return Optional.empty();
         }
         List<DueItem> checks = only(plan, item -> item.kind() == DueKind.WATCH_CHECK);
@@ -46,12 +45,7 @@ record WatchPlans(Farm farm, Wordings words) {
         list(HANDOVER_WATCH_MISSED, checks, item -> item.state() == DueState.MISSED, this::dueAt, told);
         list(HANDOVER_WATCH_TO_COME, checks, WatchPlans::isToCome, this::dueAt, told);
         plan.stream().filter(item -> item.kind() == DueKind.SUCK).findFirst().ifPresent(suck -> suck(suck, told));
-        return Optional.of(SheetEntry.told(
-                words.text(HANDOVER_WATCH_NEXT, dueAt(toCome.get(0))),
-                words.name(calf),
-                told.stream()
-                        .reduce((one, other) -> words.text(HANDOVER_ALSO, one, other))
-                        .orElseThrow()));
+        return Optional.of(SheetEntry.told(words.name(calf), "", words.sentences(told)));
     }
 
     private Optional<String> ground(List<DueItem> plan) {

@@ -54,6 +54,12 @@ record Wordings(
                 .orElse("");
     }
 
+    String sentences(List<String> sentences) {
+        return sentences.stream()
+                .reduce((one, other) -> text(MessageKey.HANDOVER_ALSO, one, other))
+                .orElse("");
+    }
+
     SheetSection section(String title, List<SheetEntry> entries) {
         return new SheetSection(
                 title, text(MessageKey.HANDOVER_CONTINUED, title), entries, text(MessageKey.HANDOVER_NONE));

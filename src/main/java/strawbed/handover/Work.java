@@ -2,6 +2,7 @@ package strawbed.handover;
 
 import static strawbed.text.MessageKey.*;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,34 +10,51 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import strawbed.care.DueItem;
 import strawbed.care.DueKind;
 import strawbed.care.DueState;
 import strawbed.event.CalfId;
 import strawbed.report.SheetEntry;
 import strawbed.report.SheetSection;
+import strawbed.report.ToDo;
 
-/** What is to do: what is late, what was missed, what is due in the next shift, and what may be done in it. */
+/** What is to do: what is late or was missed, what is due in the next shift, and what may be done in it. */
 record Work(List<DueItem> open, Wordings words) {
+    /** What a calf needs within this time is done in one go. Common practice, no published source. */
+    private static final Duration ONE_GO = Duration.ofHours(1);
+
     private static final Comparator<DueItem> BY_TIME =
             Comparator.comparing(Work::begins).thenComparing(DueItem::dueAt).thenComparing(DueItem::kind);
 
+    /** Late first, the calf with the gravest first; then what was missed: doing it now would not make up for it. */
     SheetSection late() {
-        return words.section(
-                words.text(HANDOVER_LATE),
-                open.stream()
-                        .filter(item -> item.state() == DueState.LATE)
-                        .map(item -> SheetEntry.toDo(
-                                words.due().when(item, words.shift().now()),
-                                words.name(item),
-                                List.of(words.due().what(item)),
-                                words.due().because(item, words.shift().now())))
-                        .toList());
+        List<SheetEntry> entries = new ArrayList<>();
+        Map<CalfId, List<DueItem>> byCalf = new LinkedHashMap<>();
+        open.stream()
+                .filter(item -> item.state() == DueState.LATE)
+                .forEach(item -> byCalf.computeIfAbsent(item.calf(), calf -> new ArrayList<>())
+                        .add(item));
+        byCalf.values().forEach(items -> entries.add(late(items)));
+        addMissed(entries);
+        return words.section(words.text(HANDOVER_LATE), entries);
+    }
+
+    private SheetEntry late(List<DueItem> items) {
+        Instant now = words.shift().now();
+        return SheetEntry.toDo(
+                words.name(items.get(0)),
+                items.stream()
+                        .map(item ->
+                                new ToDo(words.due().what(item), words.due().when(item, now)))
+                        .toList(),
+                words.sentences(items.stream()
+                        .map(item -> words.due().because(item, now))
+                        .distinct()
+                        .toList()));
     }
 
     /** What was missed before this shift stood on the sheet of that one; here it is only counted. */
-    SheetSection missed() {
+    private void addMissed(List<SheetEntry> entries) {
         Map<CalfId, List<DueItem>> byCalf = new LinkedHashMap<>();
         long earlier = 0;
         for (DueItem item : open) {
@@ -49,12 +67,12 @@ record Work(List<DueItem> open, Wordings words) {
                 }
             }
         }
-        List<SheetEntry> entries = new ArrayList<>();
-        byCalf.values().forEach(items -> entries.add(SheetEntry.told("", words.name(items.get(0)), missed(items))));
+        byCalf.values()
+                .forEach(items -> entries.add(
+                        SheetEntry.told(words.name(items.get(0)), words.due().state(DueState.MISSED), missed(items))));
         if (earlier > 0) {
-            entries.add(SheetEntry.told("", "", words.text(HANDOVER_MISSED_EARLIER, words.count(earlier))));
+            entries.add(SheetEntry.plain(words.text(HANDOVER_MISSED_EARLIER, words.count(earlier))));
         }
-        return words.section(words.text(HANDOVER_MISSED), entries);
     }
 
     private boolean isOfThisShift(DueItem item) {
@@ -68,24 +86,38 @@ record Work(List<DueItem> open, Wordings words) {
                 .toList());
     }
 
-    /** In the order of the first time that stands there; what one calf needs at the same time is one entry. */
+    /**
+     * In the order of time. What one calf needs within an hour is one entry, in the place of its first; each task has its
+     * own time.
+     */
     SheetSection due() {
-        Map<List<String>, List<String>> tasks = new LinkedHashMap<>();
-        upcoming().stream()
-                .filter(this::endsInNextShift)
-                .forEach(item -> tasks.computeIfAbsent(
-                                List.of(
-                                        words.onPaper(item),
-                                        words.name(item),
-                                        item.calf().toString()),
-                                key -> new ArrayList<>())
-                        .add(words.due().what(item)));
-        List<SheetEntry> entries = new ArrayList<>();
-        tasks.forEach((key, what) -> entries.add(SheetEntry.toDo(key.get(0), key.get(1), what, "")));
-        return words.section(words.text(HANDOVER_DUE, words.clock(words.shift().nextEnds())), entries);
+        List<List<DueItem>> goes = new ArrayList<>();
+        Map<CalfId, List<DueItem>> last = new LinkedHashMap<>();
+        for (DueItem item : upcoming()) {
+            if (endsInNextShift(item)) {
+                List<DueItem> go = last.get(item.calf());
+                if (go == null || !begins(item).isBefore(begins(go.get(0)).plus(ONE_GO))) {
+                    go = new ArrayList<>();
+                    goes.add(go);
+                    last.put(item.calf(), go);
+                }
+                go.add(item);
+            }
+        }
+        return words.section(
+                words.text(HANDOVER_DUE, words.clock(words.shift().nextEnds())),
+                goes.stream()
+                        .map(go -> SheetEntry.toDo(words.name(go.get(0)), toDos(go), ""))
+                        .toList());
     }
 
-    /** By kind: the next shift may do it at a quiet hour, and need not. */
+    private List<ToDo> toDos(List<DueItem> items) {
+        return items.stream()
+                .map(item -> new ToDo(words.due().brief(item), words.onPaper(item)))
+                .toList();
+    }
+
+    /** What may be done in the next shift and need not; kinds that are alike for all calves together. */
     SheetSection later() {
         Map<DueKind, List<DueItem>> byKind = new EnumMap<>(DueKind.class);
         upcoming().stream()
@@ -93,17 +125,21 @@ record Work(List<DueItem> open, Wordings words) {
                 .filter(item -> item.from().isBefore(words.shift().nextEnds()))
                 .forEach(item -> byKind.computeIfAbsent(item.kind(), kind -> new ArrayList<>())
                         .add(item));
-        List<SheetEntry> entries = new ArrayList<>();
+        Map<String, List<String>> kinds = new LinkedHashMap<>();
         byKind.values()
-                .forEach(items ->
-                        entries.add(SheetEntry.strong("", "", words.due().what(items.get(0)), later(items))));
-        return words.section(words.text(HANDOVER_LATER), entries);
+                .forEach(items -> kinds.computeIfAbsent(later(items), calves -> new ArrayList<>())
+                        .add(words.due().what(items.get(0))));
+        List<SheetEntry> entries = new ArrayList<>();
+        kinds.forEach((calves, what) -> entries.add(SheetEntry.told("", words.list(what), calves)));
+        return words.section(
+                words.text(HANDOVER_LATER, words.clock(words.shift().nextEnds())), entries);
     }
 
     private String later(List<DueItem> items) {
         return items.stream()
                 .map(item -> words.text(HANDOVER_LATER_ITEM, words.name(item), words.onPaper(item)))
-                .collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
+                .reduce((one, other) -> words.text(HANDOVER_LATER_JOIN, one, other))
+                .orElse("");
     }
 
     private List<DueItem> upcoming() {

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import strawbed.report.SheetEntry;
+import strawbed.report.ToDo;
 
-/** One entry of a sheet in columns: what it is found by, whom it is about, what is to do and what is told. */
+/** One entry of a sheet in columns: what it is found by, then what is to do and what is told. */
 final class EntryPart {
     private static final double SIZE = Measures.NOTE;
     private static final double TASK_TEXT = Measures.TICK_BOX + 2;
-    private static final double TASK_GAP = 5;
     private static final double TASK_ROW = Measures.TICK_BOX + 0.8;
+    private static final double TASK_GAP = 3;
+    /** Boxes begin at one of so many places in a line, so that they stand under each other. */
+    private static final int TASK_PLACES = 6;
+
     private static final double SIGN = 4.4;
     private static final double SIGN_ROOM = SIGN + 2;
 
@@ -34,38 +38,58 @@ final class EntryPart {
             columns.add(new Column(left, words(Run.bold(entry.lead()), SheetMeasures.LEAD)));
             left += SheetMeasures.LEAD + SheetMeasures.COLUMN_GAP;
         }
-        if (!entry.who().isBlank()) {
-            columns.add(new Column(left, words(Run.bold(entry.who()), SheetMeasures.WHO)));
-            left += SheetMeasures.WHO + SheetMeasures.COLUMN_GAP;
-        }
         columns.add(new Column(left, told(entry, width - left)));
         return across(columns);
     }
 
     private List<Block> told(SheetEntry entry, double column) {
-        List<Block> lines = new ArrayList<>(tasks(entry.tasks(), column));
-        List<Run> runs = Stream.of(new Run(entry.strong(), Weight.BOLD), new Run(entry.text(), Weight.REGULAR))
-                .filter(run -> !run.text().isBlank())
-                .toList();
-        lines.addAll(words(runs, column));
+        List<Block> lines = new ArrayList<>(tasks(entry.toDos(), column));
+        lines.addAll(words(runs(entry.strong(), entry.text()), column));
         return lines;
     }
 
-    private List<Block> tasks(List<String> tasks, double column) {
-        List<Block> boxes = tasks.stream().map(task -> task(task, column)).toList();
-        return boxes.isEmpty() ? List.of() : Flow.lines(boxes, column, TASK_GAP);
+    private List<Block> tasks(List<ToDo> toDos, double column) {
+        double place = column / TASK_PLACES;
+        List<Block> lines = new ArrayList<>();
+        List<Drawn> drawn = new ArrayList<>();
+        double x = 0;
+        double height = 0;
+        for (ToDo toDo : toDos) {
+            Block task = task(toDo, column);
+            if (x > 0 && x + task.width() > column) {
+                lines.add(new Block(height, drawn));
+                drawn = new ArrayList<>();
+                x = 0;
+                height = 0;
+            }
+            task.at(x, 0).forEach(drawn::add);
+            x = place * Math.ceil((x + task.width() + TASK_GAP) / place);
+            height = Math.max(height, task.height());
+        }
+        if (!drawn.isEmpty()) {
+            lines.add(new Block(height, drawn));
+        }
+        return lines;
     }
 
-    private Block task(String words, double column) {
-        Block text = Paragraph.ofLines(
-                type, List.of(new Run(words, Weight.REGULAR)), SIZE, column - TASK_TEXT, Integer.MAX_VALUE);
+    private Block task(ToDo toDo, double column) {
+        Block text =
+                Paragraph.ofLines(type, runs(toDo.when(), toDo.what()), SIZE, column - TASK_TEXT, Integer.MAX_VALUE);
         double height = Math.max(TASK_ROW, text.height());
-        double boxTop = (Math.min(height, TASK_ROW) - Measures.TICK_BOX) / 2;
-        Drawn box = new Drawn.Sign(new Box(0, boxTop, Measures.TICK_BOX, Measures.TICK_BOX), Form.TICK_BOX, false);
+        Drawn box = new Drawn.Sign(
+                new Box(0, (TASK_ROW - Measures.TICK_BOX) / 2, Measures.TICK_BOX, Measures.TICK_BOX),
+                Form.TICK_BOX,
+                false);
+        double textTop = (height - text.height()) / 2;
         return new Block(
                 height,
-                Stream.concat(Stream.of(box), text.at(TASK_TEXT, (height - text.height()) / 2))
-                        .toList());
+                Stream.concat(Stream.of(box), text.at(TASK_TEXT, textTop)).toList());
+    }
+
+    private static List<Run> runs(String bold, String regular) {
+        return Stream.of(new Run(bold, Weight.BOLD), new Run(regular, Weight.REGULAR))
+                .filter(run -> !run.text().isBlank())
+                .toList();
     }
 
     private Block sign() {

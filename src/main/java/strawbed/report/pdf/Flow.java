@@ -9,32 +9,19 @@ final class Flow {
 
     static Block of(List<Block> blocks, double width, double gap) {
         List<Drawn> drawn = new ArrayList<>();
-        double y = 0;
-        for (Block line : lines(blocks, width, gap)) {
-            line.at(0, y).forEach(drawn::add);
-            y += line.height();
-        }
-        return new Block(y, drawn);
-    }
-
-    /** Each line as a block of its own. */
-    static List<Block> lines(List<Block> blocks, double width, double gap) {
-        List<Block> lines = new ArrayList<>();
-        List<Drawn> drawn = new ArrayList<>();
         double x = 0;
+        double y = 0;
         double height = 0;
         for (Block block : blocks) {
             if (x > 0 && x + block.width() > width) {
-                lines.add(new Block(height, drawn));
-                drawn = new ArrayList<>();
                 x = 0;
+                y += height;
                 height = 0;
             }
-            block.at(x, 0).forEach(drawn::add);
+            block.at(x, y).forEach(drawn::add);
             x += block.width() + gap;
             height = Math.max(height, block.height());
         }
-        lines.add(new Block(height, drawn));
-        return lines;
+        return new Block(y + height, drawn);
     }
 }

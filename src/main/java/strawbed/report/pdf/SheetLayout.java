@@ -43,11 +43,11 @@ final class SheetLayout {
 
     private List<List<Drawn>> lay() {
         sheet.about()
-                .forEach(fact -> section(
-                        fact.label(), fact.label(), List.of(SheetEntry.told("", "", fact.value())), Weight.REGULAR));
+                .forEach(fact ->
+                        section(fact.label(), fact.label(), List.of(SheetEntry.plain(fact.value())), Weight.REGULAR));
         for (SheetSection section : sheet.sections()) {
             List<SheetEntry> entries =
-                    section.entries().isEmpty() ? List.of(SheetEntry.told("", "", section.none())) : section.entries();
+                    section.entries().isEmpty() ? List.of(SheetEntry.plain(section.none())) : section.entries();
             section(section.title(), section.continued(), entries, Weight.BOLD);
         }
         if (!sheet.signatures().isEmpty()) {
@@ -67,17 +67,17 @@ final class SheetLayout {
             double needed = i == 0 ? Math.max(first.height(), all) : all;
             if (y + before + needed > height && y > top) {
                 turnPage();
-                end = put(i == 0 ? first : again);
+                end = put(i == 0 ? first : again, lines.get(0));
             } else if (i == 0) {
                 rule();
-                end = put(first);
+                end = put(first, lines.get(0));
             } else {
                 y += before;
             }
             for (Block line : lines) {
                 if (y + line.height() > height && y > top) {
                     turnPage();
-                    end = put(again);
+                    end = put(again, line);
                 }
                 line.at(SheetMeasures.ENTRIES, y).forEach(page::add);
                 y += line.height();
@@ -86,10 +86,11 @@ final class SheetLayout {
         y = Math.max(y, end);
     }
 
-    /** Puts a section's title beside what follows, and tells where it ends. */
-    private double put(Block title) {
-        title.at(0, y).forEach(page::add);
-        return y + title.height();
+    /** Puts a section's title beside the line that follows, on one height with its words, and tells where it ends. */
+    private double put(Block title, Block beside) {
+        double down = Math.max(0, (beside.height() - Measures.NOTE * Typeface.LINE) / 2);
+        title.at(0, y + down).forEach(page::add);
+        return y + down + title.height();
     }
 
     private Block title(String words, Weight weight) {

@@ -10,16 +10,15 @@ final class SheetMeasures {
     static final double PERIOD = 4.1;
 
     /** Where the entries begin, right of the section titles. */
-    static final double ENTRIES = 37;
+    static final double ENTRIES = 34;
 
     static final double LEAD = 30;
-    static final double WHO = 30;
     static final double COLUMN_GAP = 3;
 
-    static final double ENTRY_GAP = 1.3;
-    static final double SECTION_GAP = 3;
+    static final double ENTRY_GAP = 1.2;
+    static final double SECTION_GAP = 2.6;
     static final double HEAD_RULE = 0.8;
-    static final double SIGNATURE_ROOM = 13;
+    static final double SIGNATURE_ROOM = 11;
 
     private SheetMeasures() {}
 }
