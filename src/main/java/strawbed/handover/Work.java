@@ -36,6 +36,7 @@ record Work(List<DueItem> open, Wordings words) {
                         .add(item));
         byCalf.values().forEach(items -> entries.add(late(items)));
         addMissed(entries);
+        addRules(entries);
         return words.section(words.text(HANDOVER_LATE), entries);
     }
 
@@ -48,9 +49,20 @@ record Work(List<DueItem> open, Wordings words) {
                                 new ToDo(words.due().what(item), words.due().when(item, now)))
                         .toList(),
                 words.sentences(items.stream()
-                        .map(item -> words.due().because(item, now))
+                        .flatMap(item -> words.due().askedBy(item, now).stream())
                         .distinct()
                         .toList()));
+    }
+
+    /** The rules by which it is late, each once: what no fact of a calf asked for. */
+    private void addRules(List<SheetEntry> entries) {
+        open.stream()
+                .filter(item -> item.state() == DueState.LATE)
+                .filter(item -> words.due().askedBy(item, words.shift().now()).isEmpty())
+                .map(item ->
+                        SheetEntry.told("", words.due().what(item), words.due().rule(item)))
+                .distinct()
+                .forEach(entries::add);
     }
 
     /** What was missed before this shift stood on the sheet of that one; here it is only counted. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Timed;
@@ -82,17 +83,21 @@ public final class DuePhrases {
                         figures.clockAsSeenFrom(from, item.dueAt()));
     }
 
-    /** Why it is due in one sentence: what asked for it, else its rule, without the rule's source. */
-    public String because(DueItem item, Instant now) {
-        Timed<?> asked = item.ground().event();
-        return asked == null ? written.text(MessageKey.DUE_RULE_ALONE, rule(item)) : askedBy(asked, now);
+    /** The fact that asked for it, in a sentence; empty where only the calf's age did. */
+    public Optional<String> askedBy(DueItem item, Instant now) {
+        return Optional.ofNullable(item.ground().event()).map(asked -> askedBy(asked, now));
+    }
+
+    /** Its rule in a sentence, without the rule's source. */
+    public String rule(DueItem item) {
+        return written.text(MessageKey.DUE_RULE_ALONE, ruleOf(item));
     }
 
     /** Why it is due, in full sentences: its rule and source, what it rests on, what is assumed. */
     public List<String> why(DueItem item, Instant now) {
         List<String> why = new ArrayList<>();
         Protocol protocol = item.ground().protocol();
-        String rule = rule(item);
+        String rule = ruleOf(item);
         why.add(
                 item.kind().settings().stream().anyMatch(protocol::isChanged)
                         ? written.text(
@@ -116,7 +121,7 @@ public final class DuePhrases {
         return why;
     }
 
-    private String rule(DueItem item) {
+    private String ruleOf(DueItem item) {
         Object[] values = item.kind().settings().stream()
                 .map(setting -> settings.value(setting, item.ground().protocol()))
                 .toArray();

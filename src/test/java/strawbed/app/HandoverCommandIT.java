@@ -83,7 +83,13 @@ class HandoverCommandIT {
         assertThat(run.out().strip()).isEqualTo(file.toString());
         assertThat(text(file))
                 .contains("Mon 2 Mar 17:30 to Tue 3 Mar 05:30", "Łucja Wiśniewska", "page 1 of 1")
-                .contains("calf 12", "heifer, dam 300", "“fed two quarts”", "OVERDUE", "Taken over by");
+                .contains(
+                        "calf 12",
+                        "First breath within 30 s.",
+                        "heifer, dam 300",
+                        "“fed two quarts”",
+                        "LATE by 3 h, since 02:30 dip navel",
+                        "Taken over by");
     }
 
     @Test
@@ -102,7 +108,7 @@ class HandoverCommandIT {
     void a_night_of_forty_calves_goes_on_to_further_pages_and_leaves_none_out() throws IOException {
         record(40);
         Path file = folder.resolve("night.pdf");
-        assertThat(run("--from", "2026-03-02T18:00", "--at", "2026-03-03T02:30", "-o", file.toString())
+        assertThat(run("--from", "2026-03-02T18:00", "--at", "2026-03-03T04:00", "-o", file.toString())
                         .code())
                 .isZero();
         try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {

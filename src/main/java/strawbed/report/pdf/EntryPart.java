@@ -44,7 +44,11 @@ final class EntryPart {
 
     private List<Block> told(SheetEntry entry, double column) {
         List<Block> lines = new ArrayList<>(tasks(entry.toDos(), column));
-        lines.addAll(words(runs(entry.strong(), entry.text()), column));
+        // Under the words of the tasks, so that the boxes stand free.
+        double indent = lines.isEmpty() ? 0 : TASK_TEXT;
+        words(runs(entry.strong(), entry.text()), column - indent)
+                .forEach(line ->
+                        lines.add(new Block(line.height(), line.at(indent, 0).toList())));
         return lines;
     }
 
