@@ -46,7 +46,7 @@ record Work(List<DueItem> open, Wordings words) {
                 words.name(items.get(0)),
                 items.stream()
                         .map(item ->
-                                new ToDo(words.due().what(item), words.due().when(item, now)))
+                                new ToDo(words.due().brief(item), words.due().when(item, now)))
                         .toList(),
                 words.sentences(items.stream()
                         .flatMap(item -> words.due().askedBy(item, now).stream())
@@ -60,7 +60,7 @@ record Work(List<DueItem> open, Wordings words) {
                 .filter(item -> item.state() == DueState.LATE)
                 .filter(item -> words.due().askedBy(item, words.shift().now()).isEmpty())
                 .map(item ->
-                        SheetEntry.told("", words.due().what(item), words.due().rule(item)))
+                        SheetEntry.told("", words.due().brief(item), words.due().rule(item)))
                 .distinct()
                 .forEach(entries::add);
     }
@@ -94,7 +94,7 @@ record Work(List<DueItem> open, Wordings words) {
 
     private String missed(List<DueItem> items) {
         return words.list(items.stream()
-                .map(item -> words.text(HANDOVER_MISSED_ITEM, words.due().what(item), words.clock(item.dueAt())))
+                .map(item -> words.text(HANDOVER_MISSED_ITEM, words.due().brief(item), words.clock(item.dueAt())))
                 .toList());
     }
 
