@@ -1,6 +1,5 @@
 package strawbed.app;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -75,17 +74,7 @@ final class Answers {
     Path writeCardTo(CalfRecord calf, Herd herd, Path file, CardPaper paper) {
         Instant now = settings.clock().instant();
         CalfCard card = CardContents.of(calf, herd, now, messages, settings.zone(), "");
-        try {
-            Path parent = file.toAbsolutePath().getParent();
-            if (parent != null) {
-                OwnersFile.makeFolder(parent);
-            }
-            OwnersFile.write(file, new PdfCardWriter().write(card, paper, now));
-        } catch (IOException e) {
-            throw new BadInputException(
-                    "The card cannot be written to " + file
-                            + ". Check that the folder can be written to and that the disk has room, or give another file with -o.");
-        }
+        PrintedFile.write(file, new PdfCardWriter().write(card, paper, now), "The card");
         return file;
     }
 

@@ -29,6 +29,7 @@ import picocli.CommandLine.ScopeType;
             CalfCommand.class,
             DueCommand.class,
             CardCommand.class,
+            HandoverCommand.class,
             ProtocolCommand.class,
             HerdCommand.class,
             ExportCommand.class,

@@ -51,7 +51,7 @@ public final class CardContents {
                 new TwinLine(messages, figures).of(calf, herd),
                 new Facts(calf, FirstDose.of(calf, farm.protocolFor(calf), now), messages, figures).all(),
                 new FirstDayLine(calf, now, messages, figures).timeline(due),
-                new Tasks(now, messages, figures, new DuePhrases(messages, zone)).of(due),
+                new Tasks(now, new DuePhrases(messages, zone)).of(due),
                 Caution.of(calf, herd).stream()
                         .filter(caution -> !AT_THE_PEN.contains(caution))
                         .map(cautions::brief)

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Timed;
@@ -17,6 +18,8 @@ import strawbed.protocol.Protocol;
 public final class DuePhrases {
     /** What a spoken answer counts: more than that nobody keeps in mind. */
     private static final Duration SOON = Duration.ofHours(1);
+
+    private static final Duration A_DAY = Duration.ofDays(1);
 
     private final Wording written;
     private final Figures figures;
@@ -63,14 +66,38 @@ public final class DuePhrases {
         };
     }
 
+    /** When to do it, as clock times: paper is read hours after it was printed. "by 14:02", "08:55–14:55", "NOW". */
+    public String onPaper(DueItem item, Instant now) {
+        Instant from = item.from();
+        if (item.state() != DueState.AHEAD || from == null) {
+            return item.dueAt().isAfter(now)
+                    ? written.text(MessageKey.CARD_BY, figures.clockAsSeenFrom(now, item.dueAt()))
+                    : written.text(MessageKey.CARD_NOW);
+        }
+        // Of a window of days only the days matter.
+        return Duration.between(from, item.dueAt()).compareTo(A_DAY) > 0
+                ? written.text(MessageKey.CARD_FROM_TO, figures.date(from), figures.date(item.dueAt()))
+                : written.text(
+                        MessageKey.CARD_FROM_TO,
+                        figures.clockAsSeenFrom(now, from),
+                        figures.clockAsSeenFrom(from, item.dueAt()));
+    }
+
+    /** The fact that asked for it, in a sentence; empty where only the calf's age did. */
+    public Optional<String> askedBy(DueItem item, Instant now) {
+        return Optional.ofNullable(item.ground().event()).map(asked -> askedBy(asked, now));
+    }
+
+    /** Its rule in a sentence, without the rule's source. */
+    public String rule(DueItem item) {
+        return written.text(MessageKey.DUE_RULE_ALONE, ruleOf(item));
+    }
+
     /** Why it is due, in full sentences: its rule and source, what it rests on, what is assumed. */
     public List<String> why(DueItem item, Instant now) {
         List<String> why = new ArrayList<>();
         Protocol protocol = item.ground().protocol();
-        Object[] values = item.kind().settings().stream()
-                .map(setting -> settings.value(setting, protocol))
-                .toArray();
-        String rule = written.at(Messages.key(item.kind()) + ".rule", values);
+        String rule = ruleOf(item);
         why.add(
                 item.kind().settings().stream().anyMatch(protocol::isChanged)
                         ? written.text(
@@ -81,8 +108,7 @@ public final class DuePhrases {
                         : written.text(MessageKey.DUE_WHY, rule, item.kind().source()));
         Timed<?> asked = item.ground().event();
         if (asked != null) {
-            why.add(written.text(
-                    MessageKey.DUE_ASKED_BY, events.of(asked.event()), figures.clockNear(now, asked.at())));
+            why.add(askedBy(asked, now));
         } else if (item.ground().isAssumed()) {
             why.add(written.word(item.ground().basis()));
         }
@@ -93,6 +119,17 @@ public final class DuePhrases {
                     figures.clockNear(now, done.by().at())));
         }
         return why;
+    }
+
+    private String ruleOf(DueItem item) {
+        Object[] values = item.kind().settings().stream()
+                .map(setting -> settings.value(setting, item.ground().protocol()))
+                .toArray();
+        return written.at(Messages.key(item.kind()) + ".rule", values);
+    }
+
+    private String askedBy(Timed<?> asked, Instant now) {
+        return written.text(MessageKey.DUE_ASKED_BY, events.of(asked.event()), figures.clockNear(now, asked.at()));
     }
 
     private String settled(DueItem item, Instant now) {

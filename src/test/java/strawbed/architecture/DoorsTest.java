@@ -118,6 +118,20 @@ class DoorsTest {
             .because("screen, command and paper tell the same of a calf");
 
     @ArchTest
+    static final ArchRule handover_puts_a_shift_into_words = door(
+                    "handover", "account", "calf", "care", "event", "journal", "protocol", "report", "text")
+            .because("what a shift leaves to the next is decided without paper, disk or command line");
+
+    @ArchTest
+    static final ArchRule handover_draws_nothing = noClasses()
+            .that()
+            .resideInAPackage("strawbed.handover..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("strawbed.report.pdf..", "strawbed.journal.sqlite..")
+            .because("its words are the same on any paper and from any store");
+
+    @ArchTest
     static final ArchRule the_standards_export_knows_the_record_only = door("exchange.ade", "calf", "event", "measure")
             .because("it tells what is on record, and adds no verdict of ours");
 

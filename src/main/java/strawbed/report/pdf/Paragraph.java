@@ -25,10 +25,15 @@ final class Paragraph {
         return new Paragraph(type, capHeight, width).block(runs, lines);
     }
 
+    /** All the words in one size, each line as a block of its own. */
+    static List<Block> lines(Type type, List<Run> runs, double capHeight, double width) {
+        Paragraph paragraph = new Paragraph(type, capHeight, width);
+        return paragraph.lines(runs).stream().map(paragraph::line).toList();
+    }
+
     private Block block(List<Run> runs, int most) {
         List<List<Run>> lines = lines(runs);
         if (lines.size() > most) {
-
             List<Run> cut = cutOff(lines.get(most - 1), lines.get(most).get(0));
             lines = new ArrayList<>(lines.subList(0, most));
             lines.set(most - 1, cut);
@@ -36,15 +41,20 @@ final class Paragraph {
         List<Drawn> drawn = new ArrayList<>();
         double lineHeight = capHeight * Typeface.LINE;
         for (int i = 0; i < lines.size(); i++) {
-            double x = 0;
-            for (Run run : lines.get(i)) {
-                Drawn.Words words =
-                        type.line(run.text(), run.weight(), capHeight).moved(x, i * lineHeight);
-                drawn.add(words);
-                x = words.box().right() + RUN_GAP * capHeight;
-            }
+            line(lines.get(i)).at(0, i * lineHeight).forEach(drawn::add);
         }
         return new Block(lines.size() * lineHeight, drawn);
+    }
+
+    private Block line(List<Run> runs) {
+        List<Drawn> drawn = new ArrayList<>();
+        double x = 0;
+        for (Run run : runs) {
+            Drawn.Words words = type.line(run.text(), run.weight(), capHeight).moved(x, 0);
+            drawn.add(words);
+            x = words.box().right() + RUN_GAP * capHeight;
+        }
+        return new Block(capHeight * Typeface.LINE, drawn);
     }
 
     private List<List<Run>> lines(List<Run> runs) {

@@ -23,8 +23,6 @@ class CardLayoutTest {
     private static final int RANDOM_CARDS = 200;
     private static final Map<CardPaper, List<Layout>> MANY =
             Map.of(CardPaper.A6, many(CardPaper.A6), CardPaper.FOUR_BY_SIX_INCH, many(CardPaper.FOUR_BY_SIX_INCH));
-    /** A thousandth of a millimetre: rounding, not ink. */
-    private static final double ROUNDING = 0.001;
 
     @AfterAll
     static void close_the_fonts() throws IOException {
@@ -37,10 +35,14 @@ class CardLayoutTest {
         forManyCards(paper, layout -> {
             for (Drawn thing : layout.things()) {
                 Box box = thing.box();
-                assertThat(box.x()).as(() -> layout.of(thing)).isGreaterThanOrEqualTo(5 - ROUNDING);
-                assertThat(box.y()).as(() -> layout.of(thing)).isGreaterThanOrEqualTo(5 - ROUNDING);
-                assertThat(box.right()).as(() -> layout.of(thing)).isLessThanOrEqualTo(paper.width() - 5 + ROUNDING);
-                assertThat(box.bottom()).as(() -> layout.of(thing)).isLessThanOrEqualTo(paper.height() - 5 + ROUNDING);
+                assertThat(box.x()).as(() -> layout.of(thing)).isGreaterThanOrEqualTo(5 - Ink.ROUNDING);
+                assertThat(box.y()).as(() -> layout.of(thing)).isGreaterThanOrEqualTo(5 - Ink.ROUNDING);
+                assertThat(box.right())
+                        .as(() -> layout.of(thing))
+                        .isLessThanOrEqualTo(paper.width() - 5 + Ink.ROUNDING);
+                assertThat(box.bottom())
+                        .as(() -> layout.of(thing))
+                        .isLessThanOrEqualTo(paper.height() - 5 + Ink.ROUNDING);
             }
         });
     }
@@ -52,7 +54,7 @@ class CardLayoutTest {
             List<Drawn> things = layout.things();
             for (int i = 0; i < things.size(); i++) {
                 for (int j = i + 1; j < things.size(); j++) {
-                    if (overlap(things.get(i).box(), things.get(j).box())) {
+                    if (Ink.overlap(things.get(i).box(), things.get(j).box())) {
                         throw new AssertionError(layout.of(things.get(i)) + " lies on " + things.get(j));
                     }
                 }
@@ -77,7 +79,7 @@ class CardLayoutTest {
                     code.box().width() + 2 * border,
                     code.box().height() + 2 * border);
             for (Drawn thing : layout.things()) {
-                if (thing != code && overlap(white, thing.box())) {
+                if (thing != code && Ink.overlap(white, thing.box())) {
                     throw new AssertionError(layout.of(thing) + " lies in the border of the code");
                 }
             }
@@ -183,11 +185,6 @@ class CardLayoutTest {
             layouts.add(Layout.of(Cards.random(seed), paper, "seed " + seed));
         }
         return layouts;
-    }
-
-    private static boolean overlap(Box a, Box b) {
-        return Math.min(a.right(), b.right()) - Math.max(a.x(), b.x()) > ROUNDING
-                && Math.min(a.bottom(), b.bottom()) - Math.max(a.y(), b.y()) > ROUNDING;
     }
 
     private record Layout(List<Drawn> things, String name) {

@@ -1,7 +1,6 @@
 package strawbed.report.pdf;
 
 import java.io.IOException;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -9,31 +8,35 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** Draws what the layout placed, in order, black on a page of the paper's size. */
-final class CardPage {
+/** Draws what a layout placed, in order, black on a page. */
+final class Page {
     private final Type type;
-    private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
+    private final Map<Weight, PDFont> fonts;
     private final PDPageContentStream page;
     private final Pen pen;
     private final SignPen signPen;
 
-    private CardPage(PDDocument document, PDPageContentStream page, Type type, CardPaper paper) throws IOException {
+    private Page(PDPageContentStream page, Type type, Map<Weight, PDFont> fonts, double height) {
         this.type = type;
         this.page = page;
-        this.pen = new Pen(page, paper.height());
+        this.fonts = fonts;
+        this.pen = new Pen(page, height);
         this.signPen = new SignPen(pen);
-        for (Weight weight : Weight.values()) {
-            fonts.put(weight, PDType0Font.load(document, type.face(weight).font(), true));
-        }
     }
 
-    static void add(PDDocument document, List<Drawn> things, Type type, CardPaper paper) throws IOException {
-        PDPage sheet = new PDPage(new PDRectangle(Pen.points(paper.width()), Pen.points(paper.height())));
+    /**
+     * Adds a page of this size, in millimetres.
+     *
+     * @param fonts those of the document, one for each weight
+     */
+    static void add(
+            PDDocument document, List<Drawn> things, Type type, Map<Weight, PDFont> fonts, double width, double height)
+            throws IOException {
+        PDPage sheet = new PDPage(new PDRectangle(Pen.points(width), Pen.points(height)));
         document.addPage(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
-            CardPage page = new CardPage(document, stream, type, paper);
+            Page page = new Page(stream, type, fonts, height);
             for (Drawn thing : things) {
                 page.draw(thing);
             }

@@ -1,0 +1,60 @@
+package strawbed.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import strawbed.report.HandoverSheet;
+
+/** The head that every page of a sheet bears: what it is, of which farm and shift, when printed, and which page it is. */
+final class SheetHead {
+    private static final double GAP = 2.2;
+    private static final double BESIDE = 6;
+
+    private final Type type;
+    private final HandoverSheet sheet;
+    private final double width;
+
+    SheetHead(Type type, HandoverSheet sheet, double width) {
+        this.type = type;
+        this.sheet = sheet;
+        this.width = width;
+    }
+
+    /** Of the same height on every page. */
+    Block lay(int page, int pages) {
+        List<Drawn> drawn = new ArrayList<>();
+        Drawn.Words title = tight(sheet.title(), Weight.BOLD, SheetMeasures.TITLE, width);
+        drawn.add(title);
+        double base = title.ascent();
+        double room = width - title.box().width() - BESIDE;
+        if (!sheet.farm().isBlank()) {
+            Drawn.Words farm = tight(sheet.farm(), Weight.REGULAR, Measures.READ, room);
+            drawn.add(farm.moved(width - farm.box().width(), base - farm.ascent()));
+        }
+        double y = title.box().bottom() + GAP;
+        drawn.add(line(sheet.period(), Weight.BOLD, SheetMeasures.PERIOD, width).moved(0, y));
+        y += SheetMeasures.PERIOD * Typeface.LINE + GAP / 2;
+        Drawn.Words place = line(sheet.page().of(page, pages), Weight.REGULAR, Measures.NOTE, width);
+        drawn.add(line(
+                        sheet.printedAt(),
+                        Weight.REGULAR,
+                        Measures.NOTE,
+                        width - place.box().width() - BESIDE)
+                .moved(0, y));
+        drawn.add(place.moved(width - place.box().width(), y));
+        y += Measures.NOTE * Typeface.LINE + GAP;
+        drawn.add(new Drawn.Bar(new Box(0, y, width, SheetMeasures.HEAD_RULE)));
+        return new Block(y + SheetMeasures.HEAD_RULE + SheetMeasures.SECTION_GAP, drawn);
+    }
+
+    private Drawn.Words tight(String words, Weight weight, double capHeight, double room) {
+        return type.tight(fitting(words, weight, capHeight, room), weight, capHeight);
+    }
+
+    private Drawn.Words line(String words, Weight weight, double capHeight, double room) {
+        return type.line(fitting(words, weight, capHeight, room), weight, capHeight);
+    }
+
+    private String fitting(String words, Weight weight, double capHeight, double room) {
+        return type.shortened(type.face(weight).printable(words), weight, capHeight, room);
+    }
+}
