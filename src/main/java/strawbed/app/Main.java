@@ -29,6 +29,7 @@ import picocli.CommandLine.ScopeType;
             CalfCommand.class,
             DueCommand.class,
             CardCommand.class,
+            CribCommand.class,
             ProtocolCommand.class,
             ExportCommand.class,
             ImportCommand.class,

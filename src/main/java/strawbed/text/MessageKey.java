@@ -388,7 +388,12 @@ public enum MessageKey {
     CARD_PRINTED,
     CARD_SHORT_QUART,
     CARD_SHORT_PINT,
-    CARD_SHORT_LITRE;
+    CARD_SHORT_LITRE,
+    CRIB_TITLE,
+    CRIB_ORDER,
+    CRIB_SIGNS,
+    CRIB_SOURCE,
+    CRIB_PAGE;
 
     /** The key as it stands in the bundle. */
     String inBundle() {

@@ -82,7 +82,9 @@ class TwiceReplayedIT {
             RecordWriter.write(journal.asItIs(), "test", told);
             EventSheet.write(journal.asItIs(), told);
             CalfSheet.write(journal, now, told);
-            return told + told(herd, now) + Objects.requireNonNull(journal.verify().head());
+            return told
+                    + told(herd, now)
+                    + Objects.requireNonNull(journal.verify().head());
         }
     }
 

@@ -19,10 +19,10 @@ final class CardPage {
     private final Pen pen;
     private final SignPen signPen;
 
-    private CardPage(PDDocument document, PDPageContentStream page, Type type, CardPaper paper) throws IOException {
+    private CardPage(PDDocument document, PDPageContentStream page, Type type, double paperHeight) throws IOException {
         this.type = type;
         this.page = page;
-        this.pen = new Pen(page, paper.height());
+        this.pen = new Pen(page, paperHeight);
         this.signPen = new SignPen(pen);
         for (Weight weight : Weight.values()) {
             fonts.put(weight, PDType0Font.load(document, type.face(weight).font(), true));
@@ -30,10 +30,16 @@ final class CardPage {
     }
 
     static void add(PDDocument document, List<Drawn> things, Type type, CardPaper paper) throws IOException {
-        PDPage sheet = new PDPage(new PDRectangle(Pen.points(paper.width()), Pen.points(paper.height())));
+        add(document, things, type, paper.width(), paper.height());
+    }
+
+    /** A page of any size, in millimetres. */
+    static void add(PDDocument document, List<Drawn> things, Type type, double width, double height)
+            throws IOException {
+        PDPage sheet = new PDPage(new PDRectangle(Pen.points(width), Pen.points(height)));
         document.addPage(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
-            CardPage page = new CardPage(document, stream, type, paper);
+            CardPage page = new CardPage(document, stream, type, height);
             for (Drawn thing : things) {
                 page.draw(thing);
             }

@@ -8,13 +8,9 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
 import java.util.UUID;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import strawbed.report.CalfCard;
 
 /**
@@ -24,7 +20,6 @@ import strawbed.report.CalfCard;
  */
 public final class PdfCardWriter {
     private static final String LANGUAGE = "en-US";
-    private static final String PROGRAM = "Strawbed";
 
     /**
      * The card as the bytes of a PDF file.
@@ -50,26 +45,17 @@ public final class PdfCardWriter {
 
     private static void describe(PDDocument document, CalfCard card, Instant printedAt) {
         PDDocumentInformation about = document.getDocumentInformation();
-        about.setTitle("Calf card " + card.number());
-        about.setProducer(PROGRAM);
         about.setCreationDate(GregorianCalendar.from(ZonedDateTime.ofInstant(printedAt, ZoneOffset.UTC)));
-        document.getDocumentCatalog().setLanguage(LANGUAGE);
-        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-        preferences.setDisplayDocTitle(true);
-        document.getDocumentCatalog().setViewerPreferences(preferences);
-        document.getDocument().setDocumentID(identity(card.id(), printedAt));
+        Description.of("Calf card " + card.number(), LANGUAGE, identity(card.id(), printedAt))
+                .writeTo(document);
     }
 
     /** A file identity made of calf and time: PDFBox would take one from the clock. */
-    private static COSArray identity(UUID calf, Instant printedAt) {
+    private static byte[] identity(UUID calf, Instant printedAt) {
         ByteBuffer bytes = ByteBuffer.allocate(3 * Long.BYTES);
         bytes.putLong(calf.getMostSignificantBits());
         bytes.putLong(calf.getLeastSignificantBits());
         bytes.putLong(printedAt.toEpochMilli());
-        COSString identity = new COSString(bytes.array());
-        COSArray both = new COSArray();
-        both.add(identity);
-        both.add(identity);
-        return both;
+        return bytes.array();
     }
 }
