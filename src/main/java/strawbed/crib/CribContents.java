@@ -69,7 +69,10 @@ public final class CribContents {
         List<CribSheet.Group> groups = new CribContents(grammar).groups();
         return new CribSheet(
                 messages.text(MessageKey.CRIB_TITLE),
-                List.of(messages.text(MessageKey.CRIB_ORDER), messages.text(MessageKey.CRIB_SIGNS)),
+                List.of(
+                        messages.text(MessageKey.CRIB_ORDER),
+                        messages.text(MessageKey.CRIB_LEFT_OUT),
+                        messages.text(MessageKey.CRIB_CHOOSE)),
                 groups,
                 messages.text(MessageKey.CRIB_SOURCE, version),
                 messages.text(MessageKey.CRIB_PAGE, "{0}", "{1}"),

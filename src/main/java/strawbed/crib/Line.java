@@ -50,7 +50,7 @@ record Line(List<String> words, Map<Integer, Choice> choices, int from, int to, 
             return Optional.empty();
         }
         // From behind, as what can be left out mostly stands at the end.
-        for (int at = shorter.words.size(); at > 0; at--) {
+        for (int at = shorter.words.size(); at >= 0; at--) {
             List<String> left = new ArrayList<>(words.subList(0, at));
             left.addAll(words.subList(at + less, words.size()));
             if (left.equals(shorter.words)) {

@@ -16,6 +16,7 @@ import strawbed.statement.Doubt;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
+import strawbed.statement.Statement;
 import strawbed.statement.StatementReader;
 import strawbed.statement.UtteranceInterpreter;
 
@@ -78,10 +79,19 @@ final class Understanding {
         if (meaning instanceof Interpretation.ControlHeard control) {
             return isFact ? Optional.empty() : Optional.of(control.tree());
         }
-        return meaning instanceof Interpretation.Understood understood
-                        && (!isFact || understood.statement().facts().size() == 1)
-                ? Optional.of(understood.tree())
+        if (meaning instanceof Interpretation.Understood understood) {
+            return tree(understood.tree(), understood.statement(), isFact);
+        }
+        // A clock time may be long ago at noon and just past when somebody says it.
+        return meaning instanceof Interpretation.Unsure unsure
+                        && unsure.doubts().stream().allMatch(Doubt.LongAgo.class::isInstance)
+                ? Optional.ofNullable(unsure.tree()).flatMap(tree -> tree(tree, unsure.best(), isFact))
                 : Optional.empty();
+    }
+
+    /** Words that stand for a fact must tell that one and no other. */
+    private static Optional<ParseTree> tree(ParseTree tree, Statement statement, boolean isFact) {
+        return !isFact || statement.facts().size() == 1 ? Optional.of(tree) : Optional.empty();
     }
 
     private Interpretation heard(List<String> sentence, Set<String> openCalves) {

@@ -391,7 +391,8 @@ public enum MessageKey {
     CARD_SHORT_LITRE,
     CRIB_TITLE,
     CRIB_ORDER,
-    CRIB_SIGNS,
+    CRIB_LEFT_OUT,
+    CRIB_CHOOSE,
     CRIB_SOURCE,
     CRIB_PAGE;
 

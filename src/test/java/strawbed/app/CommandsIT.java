@@ -224,7 +224,7 @@ class CommandsIT {
         clearError(run("card", "99", "--data", data()), "There is no calf 99");
         clearError(run("demo", "--at", "tomorrow"), "tomorrow");
         assertThat(run("--help").out())
-                .contains("demo", "hear", "listen", "calves", "card", "protocol", "check", "backup", "restore");
+                .contains("demo", "hear", "listen", "calves", "card", "crib", "protocol", "check", "backup", "restore");
         assertThat(run("hear", "--help").out()).contains("--grammar");
     }
 

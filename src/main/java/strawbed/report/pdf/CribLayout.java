@@ -14,11 +14,12 @@ import strawbed.report.CribSheet;
  * the groups are found from twice as far. Where even the least size needs more room, there is a second page.
  */
 final class CribLayout {
-    private static final double MARGIN = 10;
-    private static final double TITLE = 9;
-    private static final double HOW_TO = 4.1;
+    private static final double MARGIN = 8;
+    private static final double TITLE = 8.5;
+    private static final double TITLE_SHARE = 0.62;
+    private static final double HOW_TO = 3.3;
     private static final double FOOT = Measures.NOTE;
-    private static final double HEAD_GAP = 4;
+    private static final double HEAD_GAP = 3;
     private static final double FOOT_GAP = 3;
     private static final double HEAD_RULE = 1.2;
 
@@ -28,12 +29,12 @@ final class CribLayout {
     private static final int LINE_LEAST = 33;
 
     /** Capitals of a group's title, to those of its lines. */
-    private static final double GROUP_TITLE = 1.5;
+    private static final double GROUP_TITLE = 1.3;
 
-    private static final double GROUP_TITLE_GAP = 0.5;
-    private static final double COLUMN_GAP = 9;
-    private static final double LINE_GAP = 0.28;
-    private static final double INDENT = 1.8;
+    private static final double GROUP_TITLE_GAP = 0.25;
+    private static final double COLUMN_GAP = 5;
+    private static final double LINE_GAP = 0.2;
+    private static final double INDENT = 1.2;
     private static final int GROUP_GAP_LEAST = 4;
     private static final int GROUP_GAP_MOST = 12;
 
@@ -84,7 +85,7 @@ final class CribLayout {
     }
 
     private List<List<Drawn>> pages(Block head, double room) {
-        int columns = COLUMNS.get(0);
+        int columns = COLUMNS.get(COLUMNS.size() - 1);
         List<Block> all = Columns.fill(groups(LINE_LEAST / 10.0, columns, room), room, GROUP_GAP_LEAST);
         int pages = (all.size() + columns - 1) / columns;
         List<List<Drawn>> drawn = new ArrayList<>();
@@ -109,20 +110,28 @@ final class CribLayout {
         return (width - (columns - 1) * COLUMN_GAP) / columns;
     }
 
+    /** The title on the left, how to read the sheet beside it, both standing on the rule below. */
     private Block head() {
-        List<Drawn> drawn = new ArrayList<>();
         String words = type.bold().printable(sheet.title());
-        Drawn title = type.tight(type.shortened(words, Weight.BOLD, TITLE, width), Weight.BOLD, TITLE);
-        drawn.add(title);
-        double y = title.box().bottom() + HEAD_GAP / 2;
+        double titleRoom = width * TITLE_SHARE - COLUMN_GAP;
+        Drawn title = type.tight(type.shortened(words, Weight.BOLD, TITLE, titleRoom), Weight.BOLD, TITLE);
+        List<Drawn> howTo = new ArrayList<>();
+        double y = 0;
         for (String line : sheet.howTo()) {
-            Block block = Paragraph.ofLines(type, regular(line), HOW_TO, width, MOST_TITLE_LINES);
-            block.at(0, y).forEach(drawn::add);
+            double room = width * (1 - TITLE_SHARE);
+            Block block = Paragraph.ofLines(type, regular(line), HOW_TO, room, MOST_TITLE_LINES);
+            block.at(width * TITLE_SHARE, y).forEach(howTo::add);
             y += block.height();
         }
-        y += HEAD_GAP / 2;
-        drawn.add(new Drawn.Bar(new Box(0, y, width, HEAD_RULE)));
-        return new Block(y + HEAD_RULE + HEAD_GAP, drawn);
+        double bottom = Math.max(title.box().height(), y);
+        List<Drawn> drawn = new ArrayList<>();
+        drawn.add(title.moved(0, bottom - title.box().height()));
+        for (Drawn line : howTo) {
+            drawn.add(line.moved(0, bottom - y));
+        }
+        double rule = bottom + HEAD_GAP / 2;
+        drawn.add(new Drawn.Bar(new Box(0, rule, width, HEAD_RULE)));
+        return new Block(rule + HEAD_RULE + HEAD_GAP, drawn);
     }
 
     private Block foot(int number, int pages) {
@@ -187,13 +196,18 @@ final class CribLayout {
 
         /** What goes on in another line stands further in, so that each example begins at the edge. */
         private Block hanging(String line) {
+            String words = type.regular().printable(line);
+            Block whole = Paragraph.ofLines(type, regular(words), size, width, MOST_LINES);
+            String first = whole.drawn().get(0) instanceof Drawn.Words begun ? begun.text() : words;
+            if (whole.drawn().size() == 1 || !words.startsWith(first)) {
+                return whole;
+            }
             double indent = INDENT * size;
-            Block block = Paragraph.ofLines(type, regular(line), size, width - indent, MOST_LINES);
-            return new Block(
-                    block.height(),
-                    block.drawn().stream()
-                            .map(words -> words.box().y() > 0 ? words.moved(indent, 0) : words)
-                            .toList());
+            String rest = words.substring(first.length()).strip();
+            Block further = Paragraph.ofLines(type, regular(rest), size, width - indent, MOST_LINES - 1);
+            List<Drawn> drawn = new ArrayList<>(whole.drawn().subList(0, 1));
+            further.at(indent, size * Typeface.LINE).forEach(drawn::add);
+            return new Block(size * Typeface.LINE + further.height(), drawn);
         }
     }
 }
