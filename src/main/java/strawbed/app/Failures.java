@@ -3,6 +3,7 @@ package strawbed.app;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import strawbed.audio.AudioException;
+import strawbed.crib.CribException;
 import strawbed.exchange.ExchangeException;
 import strawbed.grammar.GrammarException;
 import strawbed.journal.JournalException;
@@ -38,6 +39,7 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
 
     static boolean isBadInput(Throwable failure) {
         return failure instanceof BadInputException
+                || failure instanceof CribException
                 || failure instanceof AudioException
                 || failure instanceof GrammarException
                 || failure instanceof LexiconException

@@ -30,6 +30,7 @@ import picocli.CommandLine.ScopeType;
             DueCommand.class,
             CardCommand.class,
             HandoverCommand.class,
+            CribCommand.class,
             ProtocolCommand.class,
             HerdCommand.class,
             ExportCommand.class,

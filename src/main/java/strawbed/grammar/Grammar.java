@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -23,11 +24,15 @@ public final class Grammar {
 
     private final String file;
     private final @Nullable String root;
+    private final String language;
+    private final Map<String, String> meta;
     private final Map<RuleId, Rule> rules;
 
-    Grammar(String file, @Nullable String root, Map<RuleId, Rule> rules) {
-        this.file = file;
-        this.root = root;
+    Grammar(Header header, Map<RuleId, Rule> rules) {
+        this.file = header.source().file();
+        this.root = header.root();
+        this.language = header.language();
+        this.meta = header.meta();
         this.rules = Collections.unmodifiableMap(new LinkedHashMap<>(rules));
     }
 
@@ -41,6 +46,16 @@ public final class Grammar {
             throw new GrammarException(file, "no root rule is declared. Add a line such as \"root $statement;\".");
         }
         return new RuleId(file, root);
+    }
+
+    /** The language of the main file, such as {@code en-US}. */
+    public String language() {
+        return language;
+    }
+
+    /** What the main file declares as {@code meta "name" is "content";}. */
+    public Optional<String> meta(String name) {
+        return Optional.ofNullable(meta.get(name));
     }
 
     /**

@@ -42,7 +42,7 @@ public final class GrammarReader {
             new RuleParser(header, this::header, references).parse().forEach(rule -> rules.put(rule.id(), rule));
             references.files().stream().filter(seen::add).forEach(open::add);
         }
-        Grammar grammar = new Grammar(mainFile, header(mainFile).root(), rules);
+        Grammar grammar = new Grammar(header(mainFile), rules);
         references.checkAll(rules);
         headers.values().forEach(header -> header.checkRoot(rules));
         new GrammarCheck(grammar, references).run();

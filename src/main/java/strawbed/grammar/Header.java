@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param tagFormat its tag format, or null when none is declared
  * @param root its root rule, or null when none is declared
  * @param rootAt where the root rule is declared
- * @param end where the rules begin
+ * @param meta its metadata: content by name, the last one where a name comes twice
+ * @param end where the rules begin, with the comments before them
  */
 record Header(
         SourceText source,
@@ -19,7 +20,12 @@ record Header(
         @Nullable String tagFormat,
         @Nullable String root,
         int rootAt,
+        Map<String, String> meta,
         int end) {
+
+    Header {
+        meta = Map.copyOf(meta);
+    }
 
     static final String LITERALS = "semantics/1.0-literals";
 

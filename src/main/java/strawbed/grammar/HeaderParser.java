@@ -1,6 +1,8 @@
 package strawbed.grammar;
 
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +12,7 @@ final class HeaderParser {
     private final SourceText source;
     private final Scanner scan;
     private final Set<String> declared = new HashSet<>();
+    private final Map<String, String> meta = new HashMap<>();
     private @Nullable String language;
     private @Nullable String tagFormat;
     private @Nullable String root;
@@ -22,15 +25,17 @@ final class HeaderParser {
 
     Header parse() {
         selfIdentification();
+        int end = scan.at();
         scan.skipBlanks();
         while (!scan.atEnd() && scan.here() != '$' && !scopeHere()) {
             declaration();
+            end = scan.at();
             scan.skipBlanks();
         }
         if (language == null) {
             throw scan.mistake(0, "no language is declared. Add a line such as \"language en-US;\".");
         }
-        return new Header(source, language, tagFormat, root, rootAt, scan.at());
+        return new Header(source, language, tagFormat, root, rootAt, meta, end);
     }
 
     private void selfIdentification() {
@@ -82,7 +87,9 @@ final class HeaderParser {
                 root = scan.ruleName();
             }
             case "tag-format" -> tagFormat = scan.address();
-            case "meta", "http-equiv" -> meta();
+            case "meta" -> meta(meta);
+            // What a web server would be told is checked and left.
+            case "http-equiv" -> meta(new HashMap<>());
             case "base", "lexicon" -> throw scan.mistake(start, "\"" + keyword + "\" is not supported.");
             default -> throw scan.mistake(start, "a declaration or a rule such as \"$yes = yes;\" must stand here.");
         }
@@ -113,19 +120,18 @@ final class HeaderParser {
         }
     }
 
-    private void meta() {
-        quoted();
+    private void meta(Map<String, String> into) {
+        String name = quoted();
         scan.skipBlanks();
         scan.require("is", "\"is\" must stand here: meta \"name\" is \"content\";");
         scan.skipBlanks();
-        quoted();
+        into.put(name, quoted());
     }
 
-    /** Metadata says nothing about what may be said; it is checked and left. */
-    private void quoted() {
+    private String quoted() {
         int start = scan.at();
         String quote = scan.sees("'") ? "'" : "\"";
         scan.require(quote, "a text in quotes must stand here.");
-        scan.until(quote, start, "this text has no closing quote.");
+        return scan.until(quote, start, "this text has no closing quote.");
     }
 }

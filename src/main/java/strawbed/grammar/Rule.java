@@ -9,13 +9,16 @@ import java.util.Objects;
  * @param isPublic whether other files may refer to it
  * @param expansion what may be said
  * @param position where the definition begins
+ * @param documentation the documentation comment right before it
  */
-public record Rule(RuleId id, boolean isPublic, RuleExpansion expansion, SourcePosition position) {
+public record Rule(
+        RuleId id, boolean isPublic, RuleExpansion expansion, SourcePosition position, Documentation documentation) {
 
     /** Refuses missing parts. */
     public Rule {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(expansion, "expansion");
         Objects.requireNonNull(position, "position");
+        Objects.requireNonNull(documentation, "documentation");
     }
 }

@@ -67,6 +67,7 @@ final class RuleParser {
     }
 
     private Rule rule() {
+        Documentation documentation = scan.documentation();
         int start = scan.at();
         boolean isPublic = scan.takes("public");
         if (!isPublic) {
@@ -87,7 +88,8 @@ final class RuleParser {
         if (!scan.takes(";")) {
             throw unexpected();
         }
-        return new Rule(new RuleId(source.file(), ruleName), isPublic, expansion, source.position(start));
+        return new Rule(
+                new RuleId(source.file(), ruleName), isPublic, expansion, source.position(start), documentation);
     }
 
     private RuleExpansion alternatives() {

@@ -8,6 +8,7 @@ final class Scanner {
     private final SourceText source;
     private final String text;
     private int at;
+    private Documentation documentation = Documentation.NONE;
 
     Scanner(SourceText source, int at) {
         this.source = source;
@@ -68,17 +69,27 @@ final class Scanner {
     }
 
     void skipBlanks() {
+        documentation = Documentation.NONE;
         while (true) {
             run(Character::isWhitespace);
             int start = at;
             if (takes("//")) {
                 run(c -> c != '\n' && c != '\r');
             } else if (takes("/*")) {
-                until("*/", start, "this comment is never closed with */.");
+                String comment = until("*/", start, "this comment is never closed with */.");
+                if (comment.startsWith("*")) {
+                    int textAt = start + "/**".length();
+                    documentation = Documentation.parse(source, textAt, comment.substring(1));
+                }
             } else {
                 return;
             }
         }
+    }
+
+    /** The last documentation comment among the blanks skipped just now. */
+    Documentation documentation() {
+        return documentation;
     }
 
     /** A rule's name after the dollar sign: an XML name without full stop, colon and hyphen (SRGS 1.0, section 3.1). */

@@ -101,6 +101,24 @@ public final class Phrasebook {
                         .toList());
     }
 
+    /**
+     * The grammar by itself, without any open calf.
+     *
+     * @throws strawbed.grammar.GrammarException if a file has a mistake
+     */
+    public static Grammar grammar(GrammarSource source) {
+        return GrammarReader.read(source.with(CALVES, calves("$VOID")), MAIN);
+    }
+
+    /**
+     * What {@link #version} of a phrasebook of these files would be.
+     *
+     * @throws strawbed.grammar.GrammarException if a file has a mistake
+     */
+    public static String versionOf(GrammarSource source) {
+        return key(grammar(source), source);
+    }
+
     /** The sentences as text, for a later start: the version of the files they are made of, then one a line. */
     public String prepared() {
         return Stream.concat(

@@ -447,7 +447,13 @@ public enum MessageKey {
     HANDOVER_CAUTIONS_CALVES,
     HANDOVER_CAUTIONS_DEFER,
     HANDOVER_HANDED_OVER,
-    HANDOVER_TAKEN_OVER;
+    HANDOVER_TAKEN_OVER,
+    CRIB_TITLE,
+    CRIB_ORDER,
+    CRIB_LEFT_OUT,
+    CRIB_CHOOSE,
+    CRIB_SOURCE,
+    CRIB_PAGE;
 
     /** The key as it stands in the bundle. */
     String inBundle() {

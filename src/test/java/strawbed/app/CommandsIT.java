@@ -231,6 +231,8 @@ class CommandsIT {
                         "calves",
                         "card",
                         "handover",
+                        "crib",
+                        "herd",
                         "protocol",
                         "check",
                         "backup",

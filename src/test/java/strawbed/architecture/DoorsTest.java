@@ -109,6 +109,11 @@ class DoorsTest {
             home("strawbed.exchange", "org.apache.commons.csv..").because("another library is another adapter");
 
     @ArchTest
+    static final ArchRule the_crib_sheet_says_what_the_grammar_says = door(
+                    "crib", "grammar", "speech", "statement", "text", "report")
+            .because("what hangs in the pen does not depend on sound, disk or the farm's calves");
+
+    @ArchTest
     static final ArchRule report_is_given_finished_words =
             door("report").because("a card lays out what it is given and decides nothing");
 

@@ -10,6 +10,9 @@ final class Paragraph {
     /** The least room worth starting another run in, in heights of a capital. */
     private static final double LEAST_START = 4;
 
+    /** A line may break at a blank, but none begins with a stroke. */
+    private static final String BETWEEN_WORDS = " (?!/ )";
+
     private final Type type;
     private final double capHeight;
     private final double width;
@@ -81,7 +84,7 @@ final class Paragraph {
     /** The words of a run; one wider than a whole line comes in pieces. */
     private List<String> words(Run run) {
         List<String> words = new ArrayList<>();
-        for (String word : type.face(run.weight()).printable(run.text()).split(" ", -1)) {
+        for (String word : type.face(run.weight()).printable(run.text()).split(BETWEEN_WORDS, -1)) {
             String rest = word;
             while (type.width(rest, run.weight(), capHeight) > width) {
                 int end = rest.length();

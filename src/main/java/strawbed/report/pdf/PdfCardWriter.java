@@ -26,9 +26,7 @@ public final class PdfCardWriter {
                     List.of(CardLayout.of(type, card, paper, printedAt)),
                     paper.width(),
                     paper.height(),
-                    "Calf card " + card.number(),
-                    identity(card.id(), printedAt),
-                    printedAt);
+                    Description.of("Calf card " + card.number(), identity(card.id(), printedAt), printedAt));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The card of " + card.number() + " could not be made: " + e.getMessage()

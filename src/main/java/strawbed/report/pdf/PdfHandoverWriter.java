@@ -28,9 +28,7 @@ public final class PdfHandoverWriter {
                     pages,
                     paper.width(),
                     paper.height(),
-                    sheet.title() + ", " + sheet.period(),
-                    identity(pages, printedAt),
-                    printedAt);
+                    Description.of(sheet.title() + ", " + sheet.period(), identity(pages, printedAt), printedAt));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The handover sheet could not be made: " + e.getMessage()

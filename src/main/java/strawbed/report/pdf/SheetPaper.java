@@ -1,8 +1,8 @@
 package strawbed.report.pdf;
 
-/** The sheets a handover is printed on, standing on their short side. */
+/** The sheets of an office printer, standing on their short side. */
 public enum SheetPaper {
-    /** 8.5 by 11 inch. */
+    /** US letter, 8.5 by 11 inch. */
     LETTER(215.9, 279.4),
     /** A4 of ISO 216. */
     A4(210, 297);
