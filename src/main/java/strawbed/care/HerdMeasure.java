@@ -112,14 +112,20 @@ public enum HerdMeasure {
             return answer(tested.brix().compareTo(line) >= 0);
         }
     },
-    /** The navel dipped within the time that the protocol sets, of the calves born alive whose birth was timed. */
+    /**
+     * The navel dipped within the time that the protocol sets, of the calves born alive whose birth was timed; until that
+     * time is over, a calf without a dip does not count.
+     */
     DIPPED_IN_TIME(false) {
         @Override
         Judged<Answer> judge(Asked asked) {
             Duration limit = asked.farm().protocolFor(asked.calf()).time(Setting.FIRST_DIP_MINUTES);
-            return asked.agedStart()
-                    .then(start -> answer(asked.calf().dips().stream()
-                            .anyMatch(dip -> !dip.at().isAfter(start.plus(limit)))));
+            return asked.agedStart().then(start -> {
+                Instant last = start.plus(limit);
+                boolean isInTime =
+                        asked.calf().dips().stream().anyMatch(dip -> !dip.at().isAfter(last));
+                return !isInTime && last.isAfter(asked.now()) ? Judged.not(WhyNot.TOO_YOUNG) : answer(isInTime);
+            });
         }
     },
     /** The navel dipped twice or more on the first day, of the same that are a day old. */
@@ -128,7 +134,7 @@ public enum HerdMeasure {
         Judged<Answer> judge(Asked asked) {
             return asked.agedStart().then(start -> {
                 if (start.plus(DAY).isAfter(asked.now())) {
-                    return Judged.not(WhyNot.NOT_A_DAY_OLD);
+                    return Judged.not(WhyNot.TOO_YOUNG);
                 }
                 long dips = asked.calf().dips().stream()
                         .filter(dip -> !dip.at().isAfter(start.plus(DAY)))

@@ -36,8 +36,8 @@ public enum WhyNot {
     REPLACER,
     /** The calf is dead. */
     DEAD,
-    /** It is not a day old yet. */
-    NOT_A_DAY_OLD,
+    /** It is not old enough yet. */
+    TOO_YOUNG,
     /** Too few calves to say anything of the herd. */
     TOO_FEW,
     /** The calf scours: it has lost water, which raises protein and Brix. Its own verdict stands, the herd's is without it. */

@@ -85,7 +85,6 @@ public final class HerdReportPhrases {
     /** How the figures are meant and where their methods come from. */
     public List<String> notes() {
         return List.of(
-                messages.text(MessageKey.HERD_REPORT_SHARES),
                 messages.text(MessageKey.HERD_REPORT_CHARTS),
                 messages.text(MessageKey.HERD_WHY),
                 messages.text(MessageKey.HERD_REPORT_JUDGED));

@@ -234,7 +234,6 @@ public enum MessageKey {
     HERD_REPORT_OUTSIDE,
     HERD_REPORT_JUDGED,
     HERD_REPORT_CHARTS,
-    HERD_REPORT_SHARES,
     SETTING_NONE,
 
     // Colostrum in stock

@@ -118,6 +118,15 @@ class HerdReportTest {
     }
 
     @Test
+    void a_calf_without_a_dip_does_not_count_until_the_limit_has_passed() {
+        Herd undipped = born("12:00").herd();
+        assertThat(counts(figure(report(undipped, "12:29"), HerdMeasure.DIPPED_IN_TIME)))
+                .isEqualTo("0 of 0, 1 unknown");
+        assertThat(counts(figure(report(undipped, "12:30"), HerdMeasure.DIPPED_IN_TIME)))
+                .isEqualTo("0 of 1, 0 unknown");
+    }
+
+    @Test
     void two_dips_count_on_the_first_day_of_a_calf_that_is_a_day_old() {
         Herd twice = born("12:00").a("12:10", DIP).a("36:00", DIP).herd();
         assertThat(counts(figure(report(twice, "36:00"), HerdMeasure.DIPPED_TWICE)))
