@@ -65,14 +65,15 @@ final class HerdReading {
     }
 
     /**
-     * As {@link #recent}, of the last days alone: what a big record is called by in the first seconds, while the rest is
-     * read. What is due and in stock cannot be told from it.
+     * The calves of the last days alone, without their older twins: what a big record is called by in the first seconds,
+     * while the rest is read. What is due and in stock cannot be told from it.
      */
     static Herd fresh(RecordParts record, Instant now, Instant until) {
         HerdReading reading = new HerdReading(record, until);
         Instant from = CareWindow.freshFrom(now);
         reading.add(record.ofBarn(from.minus(AIR_HOLDS)));
-        return reading.withTwins(record.calvesRecorded(from, until), from);
+        reading.addCalves(record.calvesRecorded(from, until));
+        return Herd.of(reading.events);
     }
 
     /**

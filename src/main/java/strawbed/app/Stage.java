@@ -85,9 +85,16 @@ final class Stage implements AutoCloseable {
      * @param err for what a person must be told of the protocol
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
+        // First, as it takes longest and needs nothing of the record.
+        try (Ears.Loading loading = Ears.beginLoading(settings)) {
+            return open(settings, origin, err, loading);
+        }
+    }
+
+    private static Stage open(Settings settings, Instant origin, PrintWriter err, Ears.Loading loading) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
-        try (Ears.Loading loading = Ears.beginLoading(settings)) {
+        try {
             RecordTelling.findings(journal).forEach(err::println);
             long known = journal.last();
             SoundFolder sounds = new SoundFolder(settings.data(), ids);
