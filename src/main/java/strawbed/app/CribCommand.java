@@ -1,6 +1,5 @@
 package strawbed.app;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -41,41 +40,15 @@ final class CribCommand implements Callable<Integer> {
     public Integer call() {
         Main program = Main.of(main);
         Settings settings = program.settings();
-        SheetPaper sheetPaper = paper();
+        SheetPaper sheetPaper = PaperOption.paper(paper);
         CribSheet sheet = CribContents.of(
                 Phrasebook.grammar(settings.grammar()),
                 Phrasebook.versionOf(settings.grammar()),
                 new Messages(Locale.US));
-        Path wanted = file == null ? settings.data().resolve("crib-sheet-" + name(sheetPaper) + ".pdf") : file;
-        write(wanted, new PdfCribWriter().write(sheet, sheetPaper));
+        Path wanted =
+                file == null ? settings.data().resolve("crib-sheet-" + PaperOption.word(sheetPaper) + ".pdf") : file;
+        PrintedFile.write(wanted, new PdfCribWriter().write(sheet, sheetPaper), "The crib sheet");
         program.out().println(wanted);
         return 0;
-    }
-
-    private SheetPaper paper() {
-        for (SheetPaper known : SheetPaper.values()) {
-            if (name(known).equals(paper.toLowerCase(Locale.ROOT))) {
-                return known;
-            }
-        }
-        throw new BadInputException("There is no paper \"" + paper + "\" here. Give --paper letter or --paper a4.");
-    }
-
-    private static String name(SheetPaper paper) {
-        return paper.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static void write(Path file, byte[] bytes) {
-        try {
-            Path parent = file.toAbsolutePath().getParent();
-            if (parent != null) {
-                OwnersFile.makeFolder(parent);
-            }
-            OwnersFile.write(file, bytes);
-        } catch (IOException e) {
-            throw new BadInputException("The sheet cannot be written to " + file
-                    + ". Check that the folder can be written to and that the disk has room, or give another file with"
-                    + " -o.");
-        }
     }
 }

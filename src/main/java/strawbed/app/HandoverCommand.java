@@ -64,7 +64,7 @@ final class HandoverCommand implements Callable<Integer> {
     public Integer call() {
         Main program = Main.of(main);
         Settings settings = program.settings();
-        SheetPaper size = size();
+        SheetPaper size = PaperOption.paper(paper);
         Shift shift = shift(settings);
         Known known = RecordReading.read(
                         settings,
@@ -78,15 +78,6 @@ final class HandoverCommand implements Callable<Integer> {
         PrintedFile.write(written, new PdfHandoverWriter().write(sheet, size, shift.now()), "The handover sheet");
         program.out().println(written);
         return 0;
-    }
-
-    private SheetPaper size() {
-        return switch (paper.toLowerCase(Locale.ROOT)) {
-            case "letter" -> SheetPaper.LETTER;
-            case "a4" -> SheetPaper.A4;
-            default ->
-                throw new BadInputException("There is no paper \"" + paper + "\". Give --paper letter or --paper a4.");
-        };
     }
 
     private Shift shift(Settings settings) {
