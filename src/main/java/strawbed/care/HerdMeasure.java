@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import strawbed.calf.CalfRecord;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.protocol.Setting;
@@ -15,141 +16,59 @@ import strawbed.protocol.Setting;
  */
 public enum HerdMeasure {
     /** Dead at birth or up to the age that the protocol sets, of all calves born. */
-    STILLBORN(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return BirthOutcome.of(asked.calf(), asked.farm())
-                    .then(outcome -> answer(outcome.isStillborn(), outcome.isAssumed()));
-        }
-    },
+    STILLBORN(
+            true,
+            asked -> BirthOutcome.of(asked.calf(), asked.farm())
+                    .then(outcome -> answer(outcome.isStillborn(), outcome.isAssumed()))),
     /** Helped or difficult, of the births whose ease was told; each calf is a birth, a twin too. */
-    ASSISTED(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return EaseClass.of(asked.calf()).then(ease -> answer(ease.isAssisted()));
-        }
-    },
+    ASSISTED(true, asked -> EaseClass.of(asked.calf()).then(ease -> answer(ease.isAssisted()))),
     /** Difficult only, of the same. */
-    DIFFICULT(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return EaseClass.of(asked.calf()).then(ease -> answer(ease == EaseClass.DIFFICULT));
-        }
-    },
+    DIFFICULT(true, asked -> EaseClass.of(asked.calf()).then(ease -> answer(ease == EaseClass.DIFFICULT))),
     /** Born one of two or more, as was said. */
-    TWIN(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return answer(asked.calf().twin().isPresent());
-        }
-    },
+    TWIN(true, asked -> answer(asked.calf().twin().isPresent())),
     /** Born at a moment that somebody timed, of all calves born: what the other figures rest on. */
-    BIRTH_TIMED(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return answer(AgeStart.of(asked.calf())
+    BIRTH_TIMED(
+            true,
+            asked -> answer(AgeStart.of(asked.calf())
                     .filter(start -> !start.isEstimated())
-                    .isPresent());
-        }
-    },
+                    .isPresent())),
     /** First fed no older than an hour, of the calves born alive with a timed birth and a measured first feed. */
-    FED_WITHIN_1_HOUR(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return fedWithin(asked, 1);
-        }
-    },
+    FED_WITHIN_1_HOUR(false, asked -> fedWithin(asked, 1)),
     /** The same, two hours. */
-    FED_WITHIN_2_HOURS(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return fedWithin(asked, 2);
-        }
-    },
+    FED_WITHIN_2_HOURS(false, asked -> fedWithin(asked, 2)),
     /** The same, four hours. */
-    FED_WITHIN_4_HOURS(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return fedWithin(asked, 4);
-        }
-    },
+    FED_WITHIN_4_HOURS(false, asked -> fedWithin(asked, 4)),
     /** The same, six hours. */
-    FED_WITHIN_6_HOURS(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return fedWithin(asked, 6);
-        }
-    },
+    FED_WITHIN_6_HOURS(false, asked -> fedWithin(asked, 6)),
     /** A first dose of as much of birth weight as the protocol sets, of the calves whose dose and weight are known. */
-    DOSE_ENOUGH(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return dose(asked).meetsTarget().then(HerdMeasure::answer);
-        }
-    },
+    DOSE_ENOUGH(false, asked -> dose(asked).meetsTarget().then(HerdMeasure::answer)),
     /** A first dose with the antibody that the protocol advises, of the calves of which it can be worked out. */
-    ANTIBODY_ENOUGH(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return AntibodyMass.of(dose(asked), asked.farm())
+    ANTIBODY_ENOUGH(
+            false,
+            asked -> AntibodyMass.of(dose(asked), asked.farm())
                     .then(mass -> mass.grade(asked.farm().protocolFor(asked.calf())))
-                    .then(grade -> answer(grade == AntibodyMass.MassGrade.ADVISED));
-        }
-    },
+                    .then(grade -> answer(grade == AntibodyMass.MassGrade.ADVISED))),
     /** Colostrum tested last at or above the protocol's line, of those tested with a plausible reading. */
-    GOOD_BRIX(true) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            ColostrumTestedByBrix tested =
-                    asked.calf().brix().map(last -> last.event()).orElse(null);
-            if (tested == null) {
-                return Judged.not(WhyNot.NOT_TESTED);
-            }
-            if (!Plausibility.of(tested).isEmpty()) {
-                return Judged.not(WhyNot.NOT_PLAUSIBLE);
-            }
-            BigDecimal line = asked.farm().protocolFor(asked.calf()).number(Setting.GOOD_FROM_BRIX_PERCENT);
-            return answer(tested.brix().compareTo(line) >= 0);
-        }
-    },
+    GOOD_BRIX(true, HerdMeasure::goodBrix),
     /**
      * The navel dipped within the time that the protocol sets, of the calves born alive whose birth was timed; until that
      * time is over, a calf without a dip does not count.
      */
-    DIPPED_IN_TIME(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            Duration limit = asked.farm().protocolFor(asked.calf()).time(Setting.FIRST_DIP_MINUTES);
-            return asked.agedStart().then(start -> {
-                Instant last = start.plus(limit);
-                boolean isInTime =
-                        asked.calf().dips().stream().anyMatch(dip -> !dip.at().isAfter(last));
-                return !isInTime && last.isAfter(asked.now()) ? Judged.not(WhyNot.TOO_YOUNG) : answer(isInTime);
-            });
-        }
-    },
+    DIPPED_IN_TIME(false, HerdMeasure::dippedInTime),
     /** The navel dipped twice or more on the first day, of the same that are a day old. */
-    DIPPED_TWICE(false) {
-        @Override
-        Judged<Answer> judge(Asked asked) {
-            return asked.agedStart().then(start -> {
-                if (start.plus(DAY).isAfter(asked.now())) {
-                    return Judged.not(WhyNot.TOO_YOUNG);
-                }
-                long dips = asked.calf().dips().stream()
-                        .filter(dip -> !dip.at().isAfter(start.plus(DAY)))
-                        .count();
-                return answer(dips >= 2);
-            });
-        }
-    };
+    DIPPED_TWICE(false, HerdMeasure::dippedTwice);
 
     private static final Duration DAY = Duration.ofDays(1);
 
     private final boolean isOfTheDead;
 
-    HerdMeasure(boolean isOfTheDead) {
+    @SuppressWarnings("ImmutableEnumChecker") // none of these functions holds anything
+    private final Function<Asked, Judged<Answer>> judge;
+
+    /** @param isOfTheDead whether calves that were dead at birth count too */
+    HerdMeasure(boolean isOfTheDead, Function<Asked, Judged<Answer>> judge) {
         this.isOfTheDead = isOfTheDead;
+        this.judge = judge;
     }
 
     /** What a measure is asked of. */
@@ -168,8 +87,6 @@ public enum HerdMeasure {
      */
     record Answer(boolean isSo, boolean isEstimated) {}
 
-    abstract Judged<Answer> judge(Asked asked);
-
     /** The figure of these calves as it stands at this time; calves dead at birth are left out where they must be. */
     public Figure of(List<CalfRecord> born, Farm farm, Instant now) {
         Figure figure = Figure.NONE;
@@ -178,12 +95,47 @@ public enum HerdMeasure {
                 continue;
             }
             Figure before = figure;
-            figure = judge(new Asked(calf, farm, now))
+            figure = judge.apply(new Asked(calf, farm, now))
                     .value()
                     .map(answer -> before.plus(answer.isSo(), answer.isEstimated()))
                     .orElseGet(before::plusUnknown);
         }
         return figure;
+    }
+
+    private static Judged<Answer> goodBrix(Asked asked) {
+        ColostrumTestedByBrix tested =
+                asked.calf().brix().map(last -> last.event()).orElse(null);
+        if (tested == null) {
+            return Judged.not(WhyNot.NOT_TESTED);
+        }
+        if (!Plausibility.of(tested).isEmpty()) {
+            return Judged.not(WhyNot.NOT_PLAUSIBLE);
+        }
+        BigDecimal line = asked.farm().protocolFor(asked.calf()).number(Setting.GOOD_FROM_BRIX_PERCENT);
+        return answer(tested.brix().compareTo(line) >= 0);
+    }
+
+    private static Judged<Answer> dippedInTime(Asked asked) {
+        Duration limit = asked.farm().protocolFor(asked.calf()).time(Setting.FIRST_DIP_MINUTES);
+        return asked.agedStart().then(start -> {
+            Instant last = start.plus(limit);
+            boolean isInTime =
+                    asked.calf().dips().stream().anyMatch(dip -> !dip.at().isAfter(last));
+            return !isInTime && last.isAfter(asked.now()) ? Judged.not(WhyNot.TOO_YOUNG) : answer(isInTime);
+        });
+    }
+
+    private static Judged<Answer> dippedTwice(Asked asked) {
+        return asked.agedStart().then(start -> {
+            if (start.plus(DAY).isAfter(asked.now())) {
+                return Judged.not(WhyNot.TOO_YOUNG);
+            }
+            long dips = asked.calf().dips().stream()
+                    .filter(dip -> !dip.at().isAfter(start.plus(DAY)))
+                    .count();
+            return answer(dips >= 2);
+        });
     }
 
     private static Judged<Answer> fedWithin(Asked asked, int hours) {
