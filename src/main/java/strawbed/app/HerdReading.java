@@ -65,7 +65,7 @@ final class HerdReading {
     }
 
     /**
-     * The calves of the last days alone, without their older twins: what a big record is called by in the first seconds,
+     * The calves of the last day alone, without their older twins: what a big record is called by in the first seconds,
      * while the rest is read. What is due and in stock cannot be told from it.
      */
     static Herd fresh(RecordParts record, Instant now, Instant until) {

@@ -20,7 +20,7 @@ public final class CareWindow {
     private static final Duration FIGURES = Duration.ofDays(30);
 
     /** The calves that are called most. */
-    private static final Duration FRESH = Duration.ofDays(3);
+    private static final Duration FRESH = Duration.ofDays(1);
 
     private CareWindow() {}
 

@@ -1,6 +1,7 @@
 package strawbed.speech;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,6 +110,10 @@ public final class Lexicon {
 
     /** The words with each one replaced by what stands in for it, as the recogniser is given them. */
     public List<String> toSpoken(List<String> words) {
+        // Tens of thousands of sentences go through here at each start, and most have none.
+        if (Collections.disjoint(standIns.keySet(), words)) {
+            return List.copyOf(words);
+        }
         return words.stream()
                 .flatMap(word -> standIns.getOrDefault(word, List.of(word)).stream())
                 .toList();

@@ -1,13 +1,16 @@
 package strawbed.speech;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The sentences that a recogniser is given to learn word order from, and the stand-ins for words that it lacks. Any
  * sentence of these words can be heard, those of the list best. Immutable.
  */
 public final class Vocabulary {
-    private final List<List<String>> sentences;
+    private final List<List<String>> spoken;
+    private final Set<String> words;
     private final Lexicon lexicon;
 
     /**
@@ -19,13 +22,15 @@ public final class Vocabulary {
         if (sentences.isEmpty() || sentences.stream().anyMatch(List::isEmpty)) {
             throw new IllegalArgumentException("A vocabulary has sentences, and each of them has words");
         }
-        this.sentences = sentences.stream().map(List::copyOf).toList();
+        this.spoken = sentences.stream().map(lexicon::toSpoken).toList();
+        this.words = new TreeSet<>();
+        this.spoken.forEach(words::addAll);
         this.lexicon = lexicon;
     }
 
     /** The sentences as the recogniser is given them, with stand-ins. */
     public List<List<String>> spokenSentences() {
-        return sentences.stream().map(lexicon::toSpoken).toList();
+        return spoken;
     }
 
     /** The stand-ins, to map what was heard back. */
@@ -38,11 +43,8 @@ public final class Vocabulary {
      * a stand-in or another word.
      */
     public List<String> unknownWords(SpeechModel model) {
-        return spokenSentences().stream()
-                .flatMap(List::stream)
-                .distinct()
+        return words.stream()
                 .filter(word -> !word.equals(RecognizedWord.UNKNOWN) && !model.knows(word))
-                .sorted()
                 .toList();
     }
 }

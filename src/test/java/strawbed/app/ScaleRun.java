@@ -152,24 +152,11 @@ final class ScaleRun {
         String at = now.toString();
         Path empty = Files.createDirectories(place.resolve("empty"));
         open(empty, now).close();
-        for (int i = 1; i <= 3; i++) {
-            child(
-                    "for comparison: start of the recorder on an empty record, time " + i,
-                    "",
-                    "512m",
-                    ScaleStart.class,
-                    empty.toString(),
-                    at);
+        for (List<String> row : new StartsRun(place, now).rows(data, empty)) {
+            row(row.get(0), row.get(1), row.get(2));
         }
         for (int i = 1; i <= 3; i++) {
             String how = ", a program of its own, time " + i;
-            child(
-                    "start of the recorder, all but the microphone" + how,
-                    "under 3 s",
-                    "512m",
-                    ScaleStart.class,
-                    data.toString(),
-                    at);
             command("`due`" + how, "", "256m", data, "due", "--at", at);
             command("`calf`" + how, "", "256m", data, "calf", "1250", "--at", at);
         }

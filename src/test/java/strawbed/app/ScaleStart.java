@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.io.PrintWriter;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -8,8 +9,13 @@ import java.time.Instant;
 import java.util.Optional;
 import strawbed.testkit.SimulatedHerd;
 
-/** Starts the recorder, all but the microphone, at a given time, and ends: a program for {@link ScaleRun}. */
+/**
+ * Starts the recorder, all but the microphone, at a given time, tells how long after the start of Java it could listen, and
+ * ends: a program for {@link StartsRun}.
+ */
 final class ScaleStart {
+    static final String LISTENS = "listens after ms: ";
+
     private ScaleStart() {}
 
     public static void main(String[] arguments) {
@@ -21,6 +27,9 @@ final class ScaleStart {
             if (stage.isPaused()) {
                 throw new IllegalStateException("it does not listen");
             }
+            System.out.println(LISTENS
+                    + (System.currentTimeMillis()
+                            - ManagementFactory.getRuntimeMXBean().getStartTime()));
         }
     }
 }
