@@ -3,6 +3,7 @@ package strawbed.app;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -17,10 +18,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.calf.Herd;
+import strawbed.care.BirthPeriod;
 import strawbed.care.Farm;
 import strawbed.care.HerdReport;
 import strawbed.exchange.HerdSheet;
 import strawbed.exchange.NewFile;
+import strawbed.herd.HerdContents;
+import strawbed.journal.OpenStatement;
+import strawbed.report.HerdPaper;
+import strawbed.report.html.HtmlHerdWriter;
+import strawbed.report.pdf.PdfHerdWriter;
+import strawbed.report.pdf.SheetPaper;
 import strawbed.text.HerdReportPhrases;
 import strawbed.text.Messages;
 
@@ -34,6 +42,9 @@ final class HerdCommand implements Callable<Integer> {
     private static final int USUAL_DAYS = 30;
     private static final String TEXT = "text";
     private static final String CSV = "csv";
+    private static final String PDF = "pdf";
+    private static final String HTML = "html";
+    private static final List<String> FORMATS = List.of(TEXT, CSV, PDF, HTML);
 
     @ParentCommand
     @Nullable
@@ -52,26 +63,77 @@ final class HerdCommand implements Callable<Integer> {
 
     @Option(
             names = "--format",
-            paramLabel = "text|csv",
-            description = "Text to read, or a CSV for spreadsheets; else text.")
+            paramLabel = "FORMAT",
+            description = "text to read, csv for spreadsheets, pdf to print, or html for a browser; else text.")
     String format = TEXT;
 
-    @Option(names = "-o", paramLabel = "FILE", description = "A new file; else the terminal.")
+    @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4, for pdf; else letter.")
+    String paper = "letter";
+
+    @Option(names = "--why", description = "Also tell what each figure counts and what others found; for text.")
+    boolean why;
+
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "A new file; else the terminal, or for pdf and html the folder herd of the record.")
     @Nullable
     Path file;
+
+    /** What the record has for the report. */
+    private record Known(Herd herd, List<OpenStatement> open) {}
+
+    /** The period and the one before it, and how many statements of the period nobody confirmed. */
+    private record Told(List<HerdReport> reports, int unconfirmed) {}
 
     @Override
     public Integer call() {
         Main program = Main.of(main);
         Settings settings = program.settings();
-        if (!format.equals(TEXT) && !format.equals(CSV)) {
-            throw new BadInputException("There is no format \"" + format + "\". Use text or csv.");
+        if (!FORMATS.contains(format)) {
+            throw new BadInputException("There is no format \"" + format + "\". Use text, csv, pdf or html.");
         }
+        SheetPaper sheet = PaperOption.paper(paper);
         Instant now = settings.clock().instant();
         HerdReport.Days days = days(now.atZone(settings.zone()).toLocalDate());
-        List<HerdReport> reports = reports(settings, days, now);
-        write(content(reports, settings), program);
+        Told told = told(settings, days, now);
+        switch (format) {
+            case CSV -> write(out -> HerdSheet.write(told.reports(), out), program);
+            case PDF -> print(new PdfHerdWriter().write(paper(told, settings, now), sheet, now), days, program);
+            case HTML ->
+                print(
+                        new HtmlHerdWriter().write(paper(told, settings, now)).getBytes(StandardCharsets.UTF_8),
+                        days,
+                        program);
+            default -> write(out -> out.append(text(told.reports(), phrases(settings))), program);
+        }
         return 0;
+    }
+
+    private static HerdReportPhrases phrases(Settings settings) {
+        return new HerdReportPhrases(new Messages(Locale.US), settings.zone());
+    }
+
+    private static HerdPaper paper(Told told, Settings settings, Instant now) {
+        return HerdContents.of(
+                told.reports().get(0),
+                told.reports().stream().skip(1).findFirst(),
+                told.unconfirmed(),
+                now,
+                new Messages(Locale.US),
+                settings.zone(),
+                "");
+    }
+
+    private void print(byte[] content, HerdReport.Days days, Main program) {
+        Path written = file == null
+                ? program.settings()
+                        .data()
+                        .resolve("herd")
+                        .resolve("herd-" + days.first() + "-" + days.last() + "." + format)
+                : file;
+        PrintedFile.write(written, content, "The herd's report");
+        program.out().println(written);
     }
 
     private void write(NewFile.Content content, Main program) {
@@ -89,13 +151,7 @@ final class HerdCommand implements Callable<Integer> {
         out.flush();
     }
 
-    private NewFile.Content content(List<HerdReport> reports, Settings settings) {
-        return format.equals(CSV)
-                ? out -> HerdSheet.write(reports, out)
-                : out -> out.append(text(reports, new HerdReportPhrases(new Messages(Locale.US), settings.zone())));
-    }
-
-    private static String text(List<HerdReport> reports, HerdReportPhrases phrases) {
+    private String text(List<HerdReport> reports, HerdReportPhrases phrases) {
         List<String> parts = new ArrayList<>();
         phrases.sections(reports.get(0)).forEach(section -> parts.add(HerdReportPhrases.shown(section)));
         reports.stream()
@@ -103,12 +159,15 @@ final class HerdCommand implements Callable<Integer> {
                 .map(phrases::before)
                 .map(HerdReportPhrases::shown)
                 .forEach(parts::add);
+        if (why) {
+            parts.add(HerdReportPhrases.shown(phrases.meanings()));
+        }
         parts.add(String.join(System.lineSeparator(), phrases.notes()));
         return String.join(System.lineSeparator().repeat(2), parts) + System.lineSeparator();
     }
 
     /** The period, and the one before it where that is wanted. */
-    private List<HerdReport> reports(Settings settings, HerdReport.Days days, Instant now) {
+    private Told told(Settings settings, HerdReport.Days days, Instant now) {
         List<HerdReport.Days> all = new ArrayList<>(List.of(days));
         if (compare) {
             long length = ChronoUnit.DAYS.between(days.first(), days.last()) + 1;
@@ -116,12 +175,19 @@ final class HerdCommand implements Callable<Integer> {
                     days.first().minusDays(length), days.first().minusDays(1)));
         }
         Instant first = all.get(all.size() - 1).period(settings.zone()).from();
-        Herd herd = RecordReading.read(settings, record -> HerdReading.bornSince(record, first))
-                .orElseGet(() -> Herd.of(List.of()));
-        Farm farm = Farm.of(herd);
-        return all.stream()
-                .map(each -> HerdReport.of(herd, farm, each, settings.zone(), now))
-                .toList();
+        Known known = RecordReading.read(
+                        settings, record -> new Known(HerdReading.bornSince(record, first), record.openStatements()))
+                .orElseGet(() -> new Known(Herd.of(List.of()), List.of()));
+        Farm farm = Farm.of(known.herd());
+        BirthPeriod period = days.period(settings.zone());
+        return new Told(
+                all.stream()
+                        .map(each -> HerdReport.of(known.herd(), farm, each, settings.zone(), now))
+                        .toList(),
+                (int) known.open().stream()
+                        .map(open -> open.statement().from())
+                        .filter(period::contains)
+                        .count());
     }
 
     private HerdReport.Days days(LocalDate today) {

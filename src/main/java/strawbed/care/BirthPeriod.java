@@ -28,7 +28,8 @@ public record BirthPeriod(Instant from, Instant until) {
                 .toList();
     }
 
-    private boolean contains(Instant at) {
+    /** Whether a time lies in it. */
+    public boolean contains(Instant at) {
         return !at.isBefore(from) && at.isBefore(until);
     }
 }

@@ -19,8 +19,18 @@ public record Figure(int count, int of, int unknown, int flagged) {
         return of < LEAST_FOR_SHARE ? Judged.not(WhyNot.TOO_FEW) : Judged.of(new Share(count, of));
     }
 
+    /** Of how many of all it is known at all. */
+    public Figure known() {
+        return new Figure(of, of + unknown, 0, 0);
+    }
+
     Figure plus(boolean isSo, boolean isFlagged) {
         return new Figure(isSo ? count + 1 : count, of + 1, unknown, isFlagged ? flagged + 1 : flagged);
+    }
+
+    /** Of the calves of both. */
+    Figure plus(Figure other) {
+        return new Figure(count + other.count, of + other.of, unknown + other.unknown, flagged + other.flagged);
     }
 
     Figure plusUnknown() {

@@ -35,6 +35,8 @@ public record HerdImmunity(
         int agesEstimated,
         int least) {
     private static final int EXCELLENT_ABOVE_PERCENT = 40;
+    private static final int GOOD_ABOUT_PERCENT = 30;
+    private static final int FAIR_ABOUT_PERCENT = 20;
     private static final int POOR_BELOW_PERCENT = 10;
 
     /**
@@ -157,6 +159,16 @@ public record HerdImmunity(
                 .orElseGet(farm::protocol)
                 .number(Setting.LEAST_CALVES_FOR_HERD)
                 .intValue();
+    }
+
+    /** The share of a category that is wanted, in percent: more than that, about that, or less. */
+    public static int wantedPercent(ImmunityCategory category) {
+        return switch (category) {
+            case EXCELLENT -> EXCELLENT_ABOVE_PERCENT;
+            case GOOD -> GOOD_ABOUT_PERCENT;
+            case FAIR -> FAIR_ABOUT_PERCENT;
+            case POOR -> POOR_BELOW_PERCENT;
+        };
     }
 
     private static int goalPercent(ImmunityCategory category) {

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import strawbed.calf.CalfRecord;
+import strawbed.calf.Feed;
+import strawbed.calf.Timed;
 import strawbed.event.Event.ColostrumTestedByBrix;
+import strawbed.protocol.Protocol;
 import strawbed.protocol.Setting;
 
 /**
@@ -56,7 +59,12 @@ public enum HerdMeasure {
      */
     DIPPED_IN_TIME(false, HerdMeasure::dippedInTime),
     /** The navel dipped twice or more on the first day, of the same that are a day old. */
-    DIPPED_TWICE(false, HerdMeasure::dippedTwice);
+    DIPPED_TWICE(false, HerdMeasure::dippedTwice),
+    /**
+     * The navel dipped near each measured feed that the protocol asks it for, of the calves born alive with a timed birth
+     * that were fed and are older than those feeds' dips.
+     */
+    DIPPED_AROUND_FEEDS(false, HerdMeasure::dippedAroundFeeds);
 
     private static final Duration DAY = Duration.ofDays(1);
 
@@ -69,6 +77,19 @@ public enum HerdMeasure {
     HerdMeasure(boolean isOfTheDead, Function<Asked, Judged<Answer>> judge) {
         this.isOfTheDead = isOfTheDead;
         this.judge = judge;
+    }
+
+    /**
+     * The share of calves that others found, in percent; empty where no such figure is known. Sources: stillborn or dead
+     * within 48 hours in 2007, Utah State University Extension 2010; twins, worked out for calves from 96,069 of 2,304,278
+     * calvings, Silva del Rio 2007, Journal of Dairy Science 90:1255.
+     */
+    public Optional<BigDecimal> benchmark() {
+        return switch (this) {
+            case STILLBORN -> Optional.of(new BigDecimal("6.5"));
+            case TWIN -> Optional.of(new BigDecimal("8.0"));
+            default -> Optional.empty();
+        };
     }
 
     /** What a measure is asked of. */
@@ -135,6 +156,29 @@ public enum HerdMeasure {
                     .filter(dip -> !dip.at().isAfter(start.plus(DAY)))
                     .count();
             return answer(dips >= 2);
+        });
+    }
+
+    private static Judged<Answer> dippedAroundFeeds(Asked asked) {
+        Protocol protocol = asked.farm().protocolFor(asked.calf());
+        Duration before = protocol.time(Setting.DIP_BEFORE_FEED_MINUTES);
+        Duration after = protocol.time(Setting.DIP_AFTER_FEED_MINUTES);
+        return asked.agedStart().then(start -> {
+            Instant end = start.plus(protocol.time(Setting.DIP_AROUND_FEEDS_UNTIL_HOURS));
+            List<Instant> feeds = asked.calf().feeds().stream()
+                    .map(Feed::at)
+                    .filter(at -> !at.isAfter(end))
+                    .toList();
+            if (feeds.isEmpty()) {
+                return Judged.not(WhyNot.NOT_FED);
+            }
+            if (end.plus(after).isAfter(asked.now())) {
+                return Judged.not(WhyNot.TOO_YOUNG);
+            }
+            return answer(feeds.stream()
+                    .allMatch(fed -> asked.calf().dips().stream()
+                            .map(Timed::at)
+                            .anyMatch(dip -> !dip.isBefore(fed.minus(before)) && !dip.isAfter(fed.plus(after)))));
         });
     }
 

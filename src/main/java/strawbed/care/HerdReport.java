@@ -32,7 +32,7 @@ public record HerdReport(
         Days days,
         int born,
         Map<HerdMeasure, Figure> figures,
-        FirstFeedAges firstFeeds,
+        HerdSpread spread,
         HerdImmunity immunity,
         Map<Grouping, List<Group>> groups,
         Map<HerdMeasure, ControlChart> charts) {
@@ -107,27 +107,26 @@ public record HerdReport(
     public static HerdReport of(Herd herd, Farm farm, Days days, ZoneId zone, Instant now) {
         BirthPeriod period = days.period(zone);
         List<CalfRecord> born = period.bornIn(herd);
+        List<Calf> calves = born.stream()
+                .map(calf -> new Calf(calf, figures(calf, farm, now)))
+                .toList();
         Map<Grouping, List<Group>> groups = new EnumMap<>(Grouping.class);
         groups.put(
                 Grouping.WEEK,
-                parted(born, weeks(days), calf -> week(birth(calf, zone).toLocalDate()), farm, now));
+                parted(calves, weeks(days), calf -> week(birth(calf, zone).toLocalDate())));
         groups.put(
                 Grouping.WEEKDAY,
                 parted(
-                        born,
+                        calves,
                         List.of(DayOfWeek.values()),
-                        calf -> birth(calf, zone).getDayOfWeek(),
-                        farm,
-                        now));
+                        calf -> birth(calf, zone).getDayOfWeek()));
         groups.put(
                 Grouping.SHIFT,
                 parted(
-                        born,
+                        calves,
                         List.of(Shift.values()),
-                        calf -> Shift.of(birth(calf, zone).getHour()),
-                        farm,
-                        now));
-        groups.put(Grouping.DAM, parted(born, List.of(DamAge.values()), DamAge::of, farm, now));
+                        calf -> Shift.of(birth(calf, zone).getHour())));
+        groups.put(Grouping.DAM, parted(calves, List.of(DamAge.values()), DamAge::of));
         Map<HerdMeasure, ControlChart> charts = new EnumMap<>(HerdMeasure.class);
         for (HerdMeasure measure : HerdMeasure.values()) {
             charts.put(
@@ -139,8 +138,8 @@ public record HerdReport(
         return new HerdReport(
                 days,
                 born.size(),
-                figures(born, farm, now),
-                HerdFigures.firstFeeds(born),
+                sum(calves),
+                HerdSpread.of(born, farm, now),
                 HerdImmunity.of(herd, farm, period),
                 groups,
                 charts);
@@ -154,7 +153,7 @@ public record HerdReport(
     /** How many calves were first fed in each hour of age, the last one for all that were older. */
     public List<Integer> firstFeedsByHour(int hours) {
         int[] counts = new int[hours + 1];
-        for (Duration age : firstFeeds.known()) {
+        for (Duration age : spread.firstFeeds().known()) {
             counts[(int) Math.min(hours, Math.max(0, age.toHours()))]++;
         }
         return Arrays.stream(counts).boxed().toList();
@@ -166,21 +165,32 @@ public record HerdReport(
                 .toList();
     }
 
-    private static <K> List<Group> parted(
-            List<CalfRecord> born, List<K> keys, Function<CalfRecord, K> keyOf, Farm farm, Instant now) {
-        Map<K, List<CalfRecord>> parts = new LinkedHashMap<>();
+    /** A calf with its own part of each figure: each is judged once, however often it is counted. */
+    private record Calf(CalfRecord record, Map<HerdMeasure, Figure> figures) {}
+
+    private static <K> List<Group> parted(List<Calf> born, List<K> keys, Function<CalfRecord, K> keyOf) {
+        Map<K, List<Calf>> parts = new LinkedHashMap<>();
         keys.forEach(key -> parts.put(key, new ArrayList<>()));
-        born.forEach(calf -> parts.computeIfAbsent(keyOf.apply(calf), key -> new ArrayList<>())
+        born.forEach(calf -> parts.computeIfAbsent(keyOf.apply(calf.record()), key -> new ArrayList<>())
                 .add(calf));
         List<Group> groups = new ArrayList<>();
-        parts.forEach((key, calves) -> groups.add(new Group(key, calves.size(), figures(calves, farm, now))));
+        parts.forEach((key, calves) -> groups.add(new Group(key, calves.size(), sum(calves))));
         return groups;
     }
 
-    private static Map<HerdMeasure, Figure> figures(List<CalfRecord> calves, Farm farm, Instant now) {
+    private static Map<HerdMeasure, Figure> sum(List<Calf> calves) {
+        Map<HerdMeasure, Figure> sums = new EnumMap<>(HerdMeasure.class);
+        for (HerdMeasure measure : HerdMeasure.values()) {
+            sums.put(measure, Figure.NONE);
+        }
+        calves.forEach(calf -> calf.figures().forEach((measure, figure) -> sums.merge(measure, figure, Figure::plus)));
+        return sums;
+    }
+
+    private static Map<HerdMeasure, Figure> figures(CalfRecord calf, Farm farm, Instant now) {
         Map<HerdMeasure, Figure> figures = new EnumMap<>(HerdMeasure.class);
         for (HerdMeasure measure : HerdMeasure.values()) {
-            figures.put(measure, measure.of(calves, farm, now));
+            figures.put(measure, measure.of(List.of(calf), farm, now));
         }
         return figures;
     }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -73,6 +74,33 @@ public final class HerdReportPhrases {
         return sections;
     }
 
+    /** What each measure counts, of which calves, and what others found. */
+    public Section meanings() {
+        return new Section(
+                messages.text(MessageKey.HERD_PAPER_METHODS),
+                Arrays.stream(HerdMeasure.values())
+                        .map(measure -> new Line(
+                                messages.word(measure),
+                                benchmark(measure)
+                                        .map(known -> definition(measure) + " "
+                                                + messages.text(MessageKey.HERD_PAPER_PUBLISHED, known))
+                                        .orElseGet(() -> definition(measure))))
+                        .toList());
+    }
+
+    /** What a measure counts, of which calves. */
+    public String definition(HerdMeasure measure) {
+        return messages.at(Messages.key(measure) + ".definition");
+    }
+
+    /** What others found, with the source; empty where nothing is known. */
+    public Optional<String> benchmark(HerdMeasure measure) {
+        String told = messages.at(
+                Messages.key(measure) + ".benchmark",
+                measure.benchmark().map(figures::number).orElse(""));
+        return told.isBlank() ? Optional.empty() : Optional.of(told);
+    }
+
     /** The figures of the period before, to compare with. */
     public Section before(HerdReport report) {
         String title = messages.text(
@@ -99,8 +127,10 @@ public final class HerdReportPhrases {
         lines.add(new Line(messages.text(MessageKey.HERD_BORN), figures.number(report.born())));
         report.figures()
                 .forEach((measure, figure) -> lines.add(new Line(messages.word(measure), phrases.figure(figure))));
-        if (report.firstFeeds().median().isPresent()) {
-            lines.add(new Line(messages.text(MessageKey.HERD_FIRST_FEED), phrases.hours(report.firstFeeds())));
+        if (report.spread().firstFeeds().median().isPresent()) {
+            lines.add(new Line(
+                    messages.text(MessageKey.HERD_FIRST_FEED),
+                    phrases.hours(report.spread().firstFeeds())));
         }
         lines.add(new Line(messages.text(MessageKey.HERD_IMMUNITY), phrases.immunity(report.immunity())));
         return new Section(title, lines);
@@ -144,7 +174,8 @@ public final class HerdReportPhrases {
         return figures.number(share.movePointRight(2).setScale(1, RoundingMode.HALF_UP));
     }
 
-    private String name(Object key) {
+    /** What a group's calves have in common. */
+    public String name(Object key) {
         if (key instanceof LocalDate monday) {
             return messages.text(MessageKey.HERD_REPORT_WEEK, monday.toString());
         }

@@ -36,7 +36,7 @@ public final class Messages {
         return at(key(constant));
     }
 
-    Locale locale() {
+    public Locale locale() {
         return locale;
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -13,6 +14,9 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -131,6 +135,37 @@ class CareCommandsIT {
     }
 
     @Test
+    void herd_as_pdf_and_as_page_is_written_under_a_clear_name_or_where_it_is_wanted() throws IOException {
+        record();
+        CommandRun pdf = run("herd", "--from", "2026-03-03", "--to", "2026-03-03", "--format", "pdf");
+        assertThat(pdf.code()).as(pdf.err()).isZero();
+        Path written = folder.resolve("herd").resolve("herd-2026-03-03-2026-03-03.pdf");
+        assertThat(pdf.out().strip()).isEqualTo(written.toString());
+        try (PDDocument document = Loader.loadPDF(written.toFile())) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Births of 2026-03-03", "1 calf born", "First fed within 4 h", "1 of 1");
+        }
+        Path page = folder.resolve("own.html");
+        CommandRun html =
+                run("herd", "--from", "2026-03-03", "--to", "2026-03-03", "--format", "html", "-o", page.toString());
+        assertThat(html.code()).as(html.err()).isZero();
+        assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains("1 calf born");
+        assertThat(run("herd", "--format", "pdf").code())
+                .as("a period without births")
+                .isZero();
+    }
+
+    @Test
+    void herd_tells_the_meaning_of_its_figures_when_asked() {
+        record();
+        assertThat(run("herd", "--from", "2026-03-03", "--to", "2026-03-03", "--why")
+                        .out())
+                .contains("How it is meant")
+                .contains("Published: 6.5 % of calves in 2007 (Utah State University Extension 2010)")
+                .contains("Within the time that the protocol sets (usually 30 min)");
+    }
+
+    @Test
     void herd_without_births_or_with_bad_days_says_so() {
         assertThat(run("herd").out()).contains("No calf was born in this period.");
         record();
@@ -139,6 +174,7 @@ class CareCommandsIT {
             {"--to", "2026-02-30"},
             {"--from", "2026-03-04", "--to", "2026-03-03"},
             {"--format", "pie"},
+            {"--format", "pdf", "--paper", "napkin"},
             {"--to", "0001-01-01"}
         }) {
             String[] args = new String[bad.length + 1];

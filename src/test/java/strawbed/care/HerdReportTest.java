@@ -25,6 +25,8 @@ import strawbed.care.HerdReport.Grouping;
 import strawbed.care.HerdReport.Shift;
 import strawbed.event.Event;
 import strawbed.event.Term;
+import strawbed.measure.Mass;
+import strawbed.measure.MassUnit;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
 import strawbed.testkit.SimulatedHerd;
@@ -137,6 +139,60 @@ class HerdReportTest {
         Herd late = born("12:00").a("12:10", DIP).a("36:01", DIP).herd();
         assertThat(counts(figure(report(late, "40:00"), HerdMeasure.DIPPED_TWICE)))
                 .isEqualTo("0 of 1, 0 unknown");
+    }
+
+    /** Usual practice of the protocol: a dip counts for a feed up to 30 min before or after it, on the first day. */
+    @ParameterizedTest
+    @CsvSource({
+        "13:30, '1 of 1, 0 unknown'",
+        "12:30, '1 of 1, 0 unknown'",
+        "12:29, '0 of 1, 0 unknown'",
+        "13:31, '0 of 1, 0 unknown'",
+    })
+    void a_dip_near_each_feed_counts(String dipped, String counts) {
+        Herd herd = born("12:00").a("13:00", fed()).a(dipped, DIP).herd();
+        assertThat(counts(figure(report(herd, "40:00"), HerdMeasure.DIPPED_AROUND_FEEDS)))
+                .isEqualTo(counts);
+    }
+
+    @Test
+    void each_feed_of_the_first_day_asks_for_its_dip_and_a_calf_counts_when_that_is_over() {
+        Told told = born("12:00").a("13:00", fed(), DIP).a("20:00", fed());
+        assertThat(counts(figure(report(told.herd(), "36:29"), HerdMeasure.DIPPED_AROUND_FEEDS)))
+                .as("too young")
+                .isEqualTo("0 of 0, 1 unknown");
+        assertThat(counts(figure(report(told.herd(), "36:30"), HerdMeasure.DIPPED_AROUND_FEEDS)))
+                .isEqualTo("0 of 1, 0 unknown");
+        Herd late = told.a("20:10", DIP).a("36:01", fed()).herd();
+        assertThat(counts(figure(report(late, "40:00"), HerdMeasure.DIPPED_AROUND_FEEDS)))
+                .as("the third feed came after the first day")
+                .isEqualTo("1 of 1, 0 unknown");
+        Herd unfed = born("12:00").a("12:10", DIP).herd();
+        assertThat(counts(figure(report(unfed, "40:00"), HerdMeasure.DIPPED_AROUND_FEEDS)))
+                .isEqualTo("0 of 0, 1 unknown");
+    }
+
+    @Test
+    void calf_by_calf_there_are_the_doses_with_their_weights_and_the_plausible_readings() {
+        Herd herd = born("12:00")
+                .a(
+                        "12:10",
+                        new Event.CalfWeighed(
+                                new Mass(BigDecimal.valueOf(40), MassUnit.KILOGRAM), Term.WeighingMethod.SCALE))
+                .a("12:20", new Event.ColostrumTestedByBrix(new BigDecimal("24.5")))
+                .a("13:00", fed())
+                .open("B", "14:00", "13", "89")
+                .of("B", "14:00", new Event.CalfBorn(Told.at("14:00")))
+                .of("B", "14:10", new Event.ColostrumTestedByBrix(new BigDecimal("99")))
+                .herd();
+        HerdSpread spread = report(herd, "40:00").spread();
+        assertThat(spread.brix()).as("99 % is no reading").containsExactly(new BigDecimal("24.5"));
+        assertThat(spread.doses()).hasSize(1);
+        HerdSpread.Dose dose = spread.doses().get(0);
+        assertThat(dose.kilograms()).isEqualByComparingTo("40");
+        assertThat(dose.litres()).isBetween(new BigDecimal("2.83"), new BigDecimal("2.85"));
+        assertThat(dose.grams()).isPresent();
+        assertThat(dose.isAtLeast()).isFalse();
     }
 
     @ParameterizedTest

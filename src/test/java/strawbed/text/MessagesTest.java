@@ -63,6 +63,9 @@ class MessagesTest {
                         Arrays.stream(Caution.values())
                                 .flatMap(caution ->
                                         Stream.of(Messages.key(caution) + ".title", Messages.key(caution) + ".brief")),
+                        Arrays.stream(HerdMeasure.values())
+                                .flatMap(measure -> Stream.of(
+                                        Messages.key(measure) + ".definition", Messages.key(measure) + ".benchmark")),
                         Arrays.stream(DueKind.values())
                                 .flatMap(
                                         kind -> Stream.of(Messages.key(kind) + ".brief", Messages.key(kind) + ".rule")))
@@ -87,10 +90,10 @@ class MessagesTest {
     void no_text_loses_a_part_to_a_stray_quote() {
         ResourceBundle bundle = ResourceBundle.getBundle(Messages.BUNDLE, Locale.ROOT);
         assertThat(IN_BUNDLE).allSatisfy(key -> {
-            String filled = MESSAGES.at(key, "<0>", "<1>", "<2>", "<3>", "<4>");
+            String filled = MESSAGES.at(key, "<0>", "<1>", "<2>", "<3>", "<4>", "<5>", "<6>");
             String text = bundle.getString(key);
             assertThat(filled).doesNotContain("{");
-            for (int part = 0; part < 5; part++) {
+            for (int part = 0; part < 7; part++) {
                 assertThat(filled.contains("<" + part + ">")).isEqualTo(text.contains("{" + part + "}"));
             }
         });

@@ -1,6 +1,6 @@
 package strawbed.report.pdf;
 
-/** One thing on the card, in its place. No ink of it lies outside its box. */
+/** One thing on the card, in its place. No ink of it lies outside its box, but half the thickness of a line. */
 sealed interface Drawn {
     Box box();
 
@@ -39,6 +39,19 @@ sealed interface Drawn {
         @Override
         public Code moved(double dx, double dy) {
             return new Code(box.moved(dx, dy), code);
+        }
+    }
+
+    /**
+     * A black line between two corners of its box.
+     *
+     * @param isFalling whether from the upper left to the lower right one; else from the lower left to the upper right
+     * @param isBroken whether in dashes
+     */
+    record Line(Box box, boolean isFalling, boolean isBroken) implements Drawn {
+        @Override
+        public Line moved(double dx, double dy) {
+            return new Line(box.moved(dx, dy), isFalling, isBroken);
         }
     }
 }

@@ -53,6 +53,8 @@ final class Page {
             signPen.draw(sign);
         } else if (thing instanceof Drawn.Code code) {
             draw(code);
+        } else if (thing instanceof Drawn.Line line) {
+            pen.line(line);
         }
     }
 

@@ -1,12 +1,8 @@
 package strawbed.report.pdf;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
-import java.util.UUID;
-import java.util.stream.Collectors;
 import strawbed.report.HandoverSheet;
 
 /**
@@ -28,27 +24,12 @@ public final class PdfHandoverWriter {
                     pages,
                     paper.width(),
                     paper.height(),
-                    Description.of(sheet.title() + ", " + sheet.period(), identity(pages, printedAt), printedAt));
+                    Description.of(sheet.title() + ", " + sheet.period(), Identity.of(pages, printedAt), printedAt));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The handover sheet could not be made: " + e.getMessage()
                             + " The records are safe; \"strawbed due\" shows what is due on the screen.",
                     e);
         }
-    }
-
-    /** Made of the words and the time. */
-    private static byte[] identity(List<List<Drawn>> pages, Instant printedAt) {
-        String words = pages.stream()
-                .flatMap(List::stream)
-                .filter(Drawn.Words.class::isInstance)
-                .map(drawn -> ((Drawn.Words) drawn).text())
-                .collect(Collectors.joining("\n"));
-        UUID ofWords = UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8));
-        return ByteBuffer.allocate(3 * Long.BYTES)
-                .putLong(ofWords.getMostSignificantBits())
-                .putLong(ofWords.getLeastSignificantBits())
-                .putLong(printedAt.toEpochMilli())
-                .array();
     }
 }

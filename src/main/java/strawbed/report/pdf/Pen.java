@@ -10,6 +10,9 @@ final class Pen {
     /** The handles of four Bézier curves that look like a circle of radius one. */
     private static final double CIRCLE_HANDLE = 4 * (Math.sqrt(2) - 1) / 3;
 
+    /** The dashes of a broken line and the white between them, in millimetres. */
+    static final double DASH = 1;
+
     private static final int ROUND = 1;
     private static final int POINTED = 0;
 
@@ -55,6 +58,21 @@ final class Pen {
         curve(cx - r, cy - h, cx - h, cy - r, cx, cy - r);
         curve(cx + h, cy - r, cx + r, cy - h, cx + r, cy);
         page.closePath();
+    }
+
+    /** A line of the thinnest kind. */
+    void line(Drawn.Line line) throws IOException {
+        Box box = line.box();
+        double left = line.isFalling() ? box.y() : box.bottom();
+        page.saveGraphicsState();
+        page.setLineWidth(points(Measures.THIN_LINE));
+        if (line.isBroken()) {
+            page.setLineDashPattern(new float[] {points(DASH), points(DASH)}, 0);
+        }
+        page.moveTo(x(box.x()), y(left));
+        page.lineTo(x(box.right()), y(box.y() + box.bottom() - left));
+        page.stroke();
+        page.restoreGraphicsState();
     }
 
     private void curve(double x1, double y1, double x2, double y2, double x3, double y3) throws IOException {

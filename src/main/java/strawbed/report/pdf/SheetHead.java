@@ -2,7 +2,6 @@ package strawbed.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import strawbed.report.HandoverSheet;
 
 /** The head that every page of a sheet bears: what it is, of which farm and shift, when printed, and which page it is. */
 final class SheetHead {
@@ -10,32 +9,33 @@ final class SheetHead {
     private static final double BESIDE = 6;
 
     private final Type type;
-    private final HandoverSheet sheet;
+    private final Heading heading;
     private final double width;
 
-    SheetHead(Type type, HandoverSheet sheet, double width) {
+    SheetHead(Type type, Heading heading, double width) {
         this.type = type;
-        this.sheet = sheet;
+        this.heading = heading;
         this.width = width;
     }
 
     /** Of the same height on every page. */
     Block lay(int page, int pages) {
         List<Drawn> drawn = new ArrayList<>();
-        Drawn.Words title = tight(sheet.title(), Weight.BOLD, SheetMeasures.TITLE, width);
+        Drawn.Words title = tight(heading.title(), Weight.BOLD, SheetMeasures.TITLE, width);
         drawn.add(title);
         double base = title.ascent();
         double room = width - title.box().width() - BESIDE;
-        if (!sheet.farm().isBlank()) {
-            Drawn.Words farm = tight(sheet.farm(), Weight.REGULAR, Measures.READ, room);
+        if (!heading.farm().isBlank()) {
+            Drawn.Words farm = tight(heading.farm(), Weight.REGULAR, Measures.READ, room);
             drawn.add(farm.moved(width - farm.box().width(), base - farm.ascent()));
         }
         double y = title.box().bottom() + GAP;
-        drawn.add(line(sheet.period(), Weight.BOLD, SheetMeasures.PERIOD, width).moved(0, y));
+        drawn.add(
+                line(heading.period(), Weight.BOLD, SheetMeasures.PERIOD, width).moved(0, y));
         y += SheetMeasures.PERIOD * Typeface.LINE + GAP / 2;
-        Drawn.Words place = line(sheet.page().of(page, pages), Weight.REGULAR, Measures.NOTE, width);
+        Drawn.Words place = line(heading.page().of(page, pages), Weight.REGULAR, Measures.NOTE, width);
         drawn.add(line(
-                        sheet.printedAt(),
+                        heading.printedAt(),
                         Weight.REGULAR,
                         Measures.NOTE,
                         width - place.box().width() - BESIDE)

@@ -30,7 +30,8 @@ final class SheetLayout {
         this.sheet = sheet;
         width = paper.width() - 2 * SheetMeasures.MARGIN;
         height = paper.height() - 2 * SheetMeasures.MARGIN;
-        head = new SheetHead(type, sheet, width);
+        head = new SheetHead(
+                type, new Heading(sheet.title(), sheet.farm(), sheet.period(), sheet.printedAt(), sheet.page()), width);
         entryPart = new EntryPart(type, width - SheetMeasures.ENTRIES);
         top = head.lay(1, 1).height();
         turnPage();

@@ -4,7 +4,7 @@ import java.io.IOException;
 
 /** Draws the signs, each inside its box. */
 final class SignPen {
-    private static final double OUTLINE = 0.5;
+    static final double OUTLINE = 0.5;
 
     private final Pen pen;
 
