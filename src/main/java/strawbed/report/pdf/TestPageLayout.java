@@ -71,7 +71,8 @@ final class TestPageLayout {
         bar(RULER, at, length, TICK);
         if (millimetre % 10 == 0 && millimetre > 0) {
             Drawn.Words number = type.tight(String.valueOf(millimetre), Weight.REGULAR, Measures.NOTE_LEAST);
-            drawn.add(number.moved(at - number.box().width() / 2, RULER + TEN_LENGTH + NUMBER_GAP));
+            drawn.add(number.moved(at - number.box().width() / 2, RULER + TEN_LENGTH + NUMBER_GAP)
+                    .as(Role.DECORATION));
             drawn.add(number.moved(
                     RULER + TEN_LENGTH + NUMBER_GAP, at - number.box().height() / 2));
         }
@@ -81,7 +82,7 @@ final class TestPageLayout {
         double y = INSIDE;
         double room = width - INSIDE - Measures.MARGIN - GAP;
         Drawn.Words title = type.line(page.title(), Weight.BOLD, TITLE);
-        drawn.add(title.moved(INSIDE, y));
+        drawn.add(title.moved(INSIDE, y).as(Role.TITLE));
         y += title.box().height() + GAP / 2;
         for (String line : page.howTo()) {
             Block block = Paragraph.ofLines(
@@ -96,7 +97,9 @@ final class TestPageLayout {
 
     /** Two in a row, each as a line across and a short one down. */
     private void lines(double x, double top) {
-        drawn.add(type.line(page.lines(), Weight.BOLD, Measures.NOTE).moved(x, top));
+        drawn.add(type.line(page.lines(), Weight.BOLD, Measures.NOTE)
+                .moved(x, top)
+                .as(Role.HEADING));
         double step = (width - INSIDE - Measures.MARGIN - LABEL) / 2;
         for (int i = 0; i < page.lineWidths().size(); i++) {
             TestPage.Sample sample = page.lineWidths().get(i);
@@ -113,7 +116,9 @@ final class TestPageLayout {
     }
 
     private void letters(double x, double top) {
-        drawn.add(type.line(page.letters(), Weight.BOLD, Measures.NOTE).moved(x, top));
+        drawn.add(type.line(page.letters(), Weight.BOLD, Measures.NOTE)
+                .moved(x, top)
+                .as(Role.HEADING));
         double y = top;
         for (TestPage.Sample sample : page.letterSizes()) {
             Drawn.Words name = type.line(sample.name(), Weight.REGULAR, Measures.NOTE);
