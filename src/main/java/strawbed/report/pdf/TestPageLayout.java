@@ -18,12 +18,16 @@ final class TestPageLayout {
     private static final double FIVE_LENGTH = 2.4;
     private static final double TEN_LENGTH = 3.4;
     private static final double NUMBER_GAP = 0.6;
-    private static final double INSIDE = RULER + TEN_LENGTH + 7;
-    private static final double TITLE = 4.2;
-    private static final double GAP = 1.6;
-    private static final double LABEL = 16;
+    private static final double INSIDE = RULER + TEN_LENGTH + 9;
+    /** Under the numbers of the ruler across. */
+    private static final double WORDS = RULER + TEN_LENGTH + 5;
+
+    private static final double TITLE = 3.6;
+    private static final double GAP = 1.4;
+    private static final double LABEL = 19;
+    private static final double NAME = 16;
     private static final double SAMPLE_LINE = 30;
-    private static final double LINE_STEP = 4;
+    private static final double LINE_STEP = 4.8;
 
     private final Type type;
     private final TestPage page;
@@ -79,7 +83,7 @@ final class TestPageLayout {
     }
 
     private void words() {
-        double y = INSIDE;
+        double y = WORDS;
         double room = width - INSIDE - Measures.MARGIN - GAP;
         Drawn.Words title = type.line(page.title(), Weight.BOLD, TITLE);
         drawn.add(title.moved(INSIDE, y).as(Role.TITLE));
@@ -92,7 +96,8 @@ final class TestPageLayout {
         }
         y += GAP;
         lines(INSIDE, y);
-        letters(INSIDE, y + 2 * GAP + LINE_STEP * page.lineWidths().size() / 2 + Measures.NOTE);
+        int rows = (page.lineWidths().size() + 1) / 2;
+        letters(INSIDE, y + LINE_STEP * rows + GAP);
     }
 
     /** Two in a row, each as a line across and a short one down. */
@@ -109,9 +114,9 @@ final class TestPageLayout {
             Drawn.Words name = type.line(sample.name(), Weight.REGULAR, Measures.NOTE);
             drawn.add(name.moved(left, y));
             double middle = y + Measures.NOTE * Typeface.LINE / 2;
-            double end = Math.min(SAMPLE_LINE, step - LABEL - GAP);
-            bar(left + LABEL - GAP, middle, end - GAP, sample.millimetres());
-            bar(left + LABEL + end - GAP, middle - LINE_STEP / 3, sample.millimetres(), 2 * LINE_STEP / 3);
+            double end = Math.min(SAMPLE_LINE, step - NAME - 3 * GAP);
+            bar(left + NAME, middle, end, sample.millimetres());
+            bar(left + NAME + end + GAP, middle - LINE_STEP / 3, sample.millimetres(), 2 * LINE_STEP / 3);
         }
     }
 
@@ -125,7 +130,7 @@ final class TestPageLayout {
             Drawn.Words words = type.line(page.sample(), Weight.REGULAR, sample.millimetres());
             double base = y + Math.max(name.ascent(), words.ascent());
             drawn.add(name.moved(x + LABEL, base - name.ascent()));
-            drawn.add(words.moved(x + 2 * LABEL - GAP, base - words.ascent()));
+            drawn.add(words.moved(x + LABEL + NAME, base - words.ascent()));
             y = base + Math.max(name.box().height() - name.ascent(), words.box().height() - words.ascent());
         }
     }
