@@ -48,7 +48,7 @@ import strawbed.journal.sqlite.SqliteEventJournal;
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
 class PrintThroughCupsIT {
     private static final Path PAGES = Path.of(System.getProperty("user.home"), "PDF");
-    private static final float DOTS = 203.2f;
+    private static final float DOTS = 150;
     private static final int SHADE = 128;
 
     @TempDir

@@ -3,6 +3,7 @@ package strawbed.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -61,7 +62,9 @@ class ArchivalTest {
     /** A document and what its layout placed on each page. */
     private record Made(Supplier<byte[]> file, List<List<Drawn>> pages) {}
 
-    private static Map<String, Made> made() throws IOException {
+    private static final Map<String, Made> MADE = made();
+
+    private static Map<String, Made> made() {
         try (Type type = Type.open()) {
             return Map.of(
                     "card",
@@ -88,11 +91,13 @@ class ArchivalTest {
                                     TEST_PAGE,
                                     CardPaper.FOUR_BY_SIX_INCH.width(),
                                     CardPaper.FOUR_BY_SIX_INCH.height()))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
-    private static Stream<String> documents() throws IOException {
-        return made().keySet().stream();
+    private static Stream<String> documents() {
+        return MADE.keySet().stream();
     }
 
     @ParameterizedTest
@@ -199,19 +204,19 @@ class ArchivalTest {
     }
 
     @Test
-    void a_card_is_small() throws IOException {
+    void a_card_is_small() {
         assertThat(bytes("crowded card")).hasSizeLessThan(CARD_BYTES);
     }
 
-    private static Made made(String document) throws IOException {
-        Made made = made().get(document);
+    private static Made made(String document) {
+        Made made = MADE.get(document);
         if (made == null) {
             throw new AssertionError(document);
         }
         return made;
     }
 
-    private static byte[] bytes(String document) throws IOException {
+    private static byte[] bytes(String document) {
         return made(document).file().get();
     }
 
