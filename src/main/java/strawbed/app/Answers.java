@@ -46,6 +46,28 @@ final class Answers {
         return told(prompt, herd, prompts.spoken(prompt));
     }
 
+    /** What is shown and what is spoken of one prompt. */
+    record Said(String shown, String spoken) {}
+
+    /** As it is shown and spoken; a card is written, and sent to the printer where one is chosen, once for both. */
+    Said said(Prompt prompt, Herd herd, CardSender sender) {
+        if (!(prompt instanceof Prompt.PrintCard wanted)) {
+            return new Said(shown(prompt, herd), spoken(prompt, herd));
+        }
+        CalfRecord calf = calf(wanted.calf(), herd);
+        Path file;
+        try {
+            file = writeCard(calf, herd, settings.data().resolve("cards"), CardPaper.FOUR_BY_SIX_INCH);
+        } catch (BadInputException failure) {
+            // Listening goes on without a card.
+            return new Said(String.valueOf(failure.getMessage()), String.valueOf(failure.getMessage()));
+        }
+        return sender.send(file, calf, herd).orElseGet(() -> {
+            String written = "Card written: " + file;
+            return new Said(written, written);
+        });
+    }
+
     private String told(Prompt prompt, Herd herd, String otherwise) {
         Instant now = settings.clock().instant();
         if (prompt instanceof Prompt.TellDue) {

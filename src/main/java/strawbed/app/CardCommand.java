@@ -6,12 +6,15 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
+import strawbed.print.PrintUse;
 import strawbed.report.pdf.CardPaper;
+import strawbed.text.CalfNames;
 import strawbed.text.Messages;
 
 /** The command {@code strawbed card}: one calf's card as a PDF. */
@@ -34,6 +37,9 @@ final class CardCommand implements Callable<Integer> {
     @Option(names = "--a6", description = "On A6 paper; else 4 by 6 inch.")
     boolean a6;
 
+    @Mixin
+    PrintOption print = new PrintOption();
+
     @Override
     public Integer call() {
         Main program = Main.of(main);
@@ -46,6 +52,7 @@ final class CardCommand implements Callable<Integer> {
                 ? answers.writeCard(wanted, herd, settings.data().resolve("cards"), paper)
                 : answers.writeCardTo(wanted, herd, file, paper);
         program.out().println(written);
-        return 0;
+        String name = new CalfNames(new Messages(Locale.US)).of(wanted, herd);
+        return print.send(program, written, "the card of " + name, PrintUse.CARDS);
     }
 }

@@ -17,6 +17,7 @@ import strawbed.audio.MicrophoneException;
 import strawbed.audio.MicrophoneSource;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Phrasebook;
+import strawbed.print.SystemPrinters;
 import strawbed.protocol.file.ProtocolFile;
 import strawbed.protocol.file.ProtocolReading;
 import strawbed.speech.SpeechModel;
@@ -26,8 +27,8 @@ import strawbed.statement.StatementReader;
 @Command(
         name = "check",
         description =
-                "Looks at model, grammar, microphone, record, backup, protocol and disk: each line is OK or says what to"
-                        + " do. The record is read whole: its file, its chain of facts, every fact.",
+                "Looks at model, grammar, microphone, record, backup, printer, protocol and disk: each line is OK or says"
+                        + " what to do. The record is read whole: its file, its chain of facts, every fact.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     /** A night of speech is about 100 MB. */
@@ -45,6 +46,7 @@ final class CheckCommand implements Callable<Integer> {
         good &= line("record", () -> RecordTelling.record(settings));
         good &= line("backup", () -> RecordTelling.backup(settings));
         good &= line("station file", () -> station(settings));
+        good &= line("printer", () -> PrintTelling.check(settings, new SystemPrinters()));
         good &= line("protocol", () -> protocol(settings));
         good &= line("disk", () -> disk(settings));
         return good ? 0 : Failures.FAILED;

@@ -5,10 +5,12 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.crib.CribContents;
 import strawbed.hearing.Phrasebook;
+import strawbed.print.PrintUse;
 import strawbed.report.CribSheet;
 import strawbed.report.pdf.PdfCribWriter;
 import strawbed.report.pdf.SheetPaper;
@@ -36,6 +38,9 @@ final class CribCommand implements Callable<Integer> {
     @Nullable
     Path file;
 
+    @Mixin
+    PrintOption print = new PrintOption();
+
     @Override
     public Integer call() {
         Main program = Main.of(main);
@@ -49,6 +54,6 @@ final class CribCommand implements Callable<Integer> {
                 file == null ? settings.data().resolve("crib-sheet-" + PaperOption.word(sheetPaper) + ".pdf") : file;
         PrintedFile.write(wanted, new PdfCribWriter().write(sheet, sheetPaper), "The crib sheet");
         program.out().println(wanted);
-        return 0;
+        return print.send(program, wanted, "the crib sheet", PrintUse.SHEETS);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.calf.Herd;
@@ -16,6 +17,7 @@ import strawbed.care.CareWindow;
 import strawbed.handover.HandoverContents;
 import strawbed.handover.Shift;
 import strawbed.journal.OpenStatement;
+import strawbed.print.PrintUse;
 import strawbed.report.HandoverSheet;
 import strawbed.report.pdf.PdfHandoverWriter;
 import strawbed.report.pdf.SheetPaper;
@@ -57,6 +59,9 @@ final class HandoverCommand implements Callable<Integer> {
     @Nullable
     Path file;
 
+    @Mixin
+    PrintOption print = new PrintOption();
+
     /** What the record has for the sheet. */
     private record Known(Herd herd, List<OpenStatement> open) {}
 
@@ -77,7 +82,7 @@ final class HandoverCommand implements Callable<Integer> {
         Path written = file == null ? settings.data().resolve("handovers").resolve(name(shift, settings.zone())) : file;
         PrintedFile.write(written, new PdfHandoverWriter().write(sheet, size, shift.now()), "The handover sheet");
         program.out().println(written);
-        return 0;
+        return print.send(program, written, "the handover sheet", PrintUse.SHEETS);
     }
 
     private Shift shift(Settings settings) {

@@ -61,6 +61,7 @@ final class ListenCommand implements Callable<Integer> {
         try (MicrophoneSource source = MicrophoneSource.open(microphone);
                 Stage stage = Stage.open(settings, origin, program.err());
                 DailyWork daily = DailyWork.begin(settings, stage.station());
+                PrintWork printing = PrintWork.begin(settings);
                 Speaker speaker = Speaker.open(quiet, program.err())) {
             chosen.ifPresent(name -> stage.choose(name.equals(NOBODY) ? null : name));
             Thread typing = new Thread(() -> readKeys(keys), "keys");
@@ -75,9 +76,9 @@ final class ListenCommand implements Callable<Integer> {
                     source,
                     stage,
                     speaker,
-                    new Beside(keys, daily, new ClockWatch(settings.clock(), System::nanoTime)),
+                    new Beside(keys, daily, printing, new ClockWatch(settings.clock(), System::nanoTime)),
                     out);
-            tell(stage.stop(), stage, speaker, out);
+            tell(stage.stop(), stage, printing, speaker, out);
         }
         return 0;
     }
@@ -93,7 +94,7 @@ final class ListenCommand implements Callable<Integer> {
                 }
                 Optional<Control> control = control(key);
                 if (control.isPresent()) {
-                    tell(stage.pressed(control.get()), stage, speaker, out);
+                    tell(stage.pressed(control.get()), stage, beside.printing(), speaker, out);
                 } else {
                     out.println("Type y or Enter to confirm, n to cancel, r to repeat, u to undo, q to end.");
                 }
@@ -108,12 +109,12 @@ final class ListenCommand implements Callable<Integer> {
             }
             Optional<Stage.Answer> answer = stage.accept(block.get());
             if (answer.isPresent()) {
-                show(answer.get(), stage, speaker, out);
+                show(answer.get(), stage, beside.printing(), speaker, out);
             }
-            tell(stage.tick(), stage, speaker, out);
+            tell(stage.tick(), stage, beside.printing(), speaker, out);
             if (++blocks % 10 == 0) {
-                beside.clock().look().ifPresent(jump -> tell(stage.note(jump), stage, speaker, out));
-                String news = beside.daily().news();
+                beside.clock().look().ifPresent(jump -> tell(stage.note(jump), stage, beside.printing(), speaker, out));
+                String news = beside.news();
                 if (news != null) {
                     out.println("\r  " + news);
                 }
@@ -124,7 +125,14 @@ final class ListenCommand implements Callable<Integer> {
     }
 
     /** What goes on while it listens. */
-    private record Beside(BlockingQueue<String> keys, DailyWork daily, ClockWatch clock) {}
+    private record Beside(BlockingQueue<String> keys, DailyWork daily, PrintWork printing, ClockWatch clock) {
+        /** The next line for a person; null while there is none. */
+        @Nullable
+        String news() {
+            String news = daily.news();
+            return news == null ? printing.news() : news;
+        }
+    }
 
     /** A name as it can be kept and shown. */
     private static String name(String text) {
@@ -137,17 +145,18 @@ final class ListenCommand implements Callable<Integer> {
     }
 
     /** While it is paused there is nothing to say, and what was heard is nobody's business. */
-    private static void show(Stage.Answer answer, Stage stage, Speaker speaker, PrintWriter out) {
+    private static void show(Stage.Answer answer, Stage stage, CardSender sender, Speaker speaker, PrintWriter out) {
         if (!answer.prompts().isEmpty()) {
             out.println("\r  heard  " + HeardText.words(answer.heard()));
-            tell(answer.prompts(), stage, speaker, out);
+            tell(answer.prompts(), stage, sender, speaker, out);
         }
     }
 
-    private static void tell(List<Prompt> prompts, Stage stage, Speaker speaker, PrintWriter out) {
+    private static void tell(List<Prompt> prompts, Stage stage, CardSender sender, Speaker speaker, PrintWriter out) {
         for (Prompt prompt : prompts) {
-            out.println("\r  says   " + stage.answers().shown(prompt, stage.herd()));
-            speaker.say(stage.answers().spoken(prompt, stage.herd()));
+            Answers.Said said = stage.answers().said(prompt, stage.herd(), sender);
+            out.println("\r  says   " + said.shown());
+            speaker.say(said.spoken());
         }
     }
 

@@ -31,6 +31,7 @@ import picocli.CommandLine.ScopeType;
             CardCommand.class,
             HandoverCommand.class,
             CribCommand.class,
+            PrinterCommand.class,
             ProtocolCommand.class,
             HerdCommand.class,
             ExportCommand.class,

@@ -6,12 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import strawbed.print.PrintUse;
 
 /**
  * What this computer does with record and sounds, from {@code station.properties} in the data folder. Not in the
@@ -21,18 +23,37 @@ import org.jspecify.annotations.Nullable;
  * @param backupsKept how many of them stay
  * @param soundsKeptDays sounds older than this many days are removed; empty for never
  * @param soundsKeptMegabytes the oldest sounds beyond this many million bytes are removed; empty for never
+ * @param printers the printer for each use that one was chosen for
  */
 record StationFile(
         Optional<Path> backupFolder,
         int backupsKept,
         Optional<Integer> soundsKeptDays,
-        Optional<Integer> soundsKeptMegabytes) {
+        Optional<Integer> soundsKeptMegabytes,
+        Map<PrintUse, String> printers) {
     static final String NAME = "station.properties";
 
     /** What holds without a file: no second place, and no sound is removed. */
-    static final StationFile USUAL = new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty());
+    static final StationFile USUAL =
+            new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of());
 
     private static final int MOST = 1_000_000;
+
+    StationFile {
+        printers = Map.copyOf(printers);
+    }
+
+    /** The line that names the printer for this use. */
+    static String printerLine(PrintUse use) {
+        return switch (use) {
+            case CARDS -> "printer.cards";
+            case SHEETS -> "printer.sheets";
+        };
+    }
+
+    Optional<String> printer(PrintUse use) {
+        return Optional.ofNullable(printers.get(use));
+    }
 
     /**
      * The file of a data folder; what it leaves out is as usual.
@@ -53,17 +74,23 @@ record StationFile(
         }
         Map<String, String> left = new TreeMap<>();
         lines.stringPropertyNames().forEach(name -> left.put(name, lines.getProperty(name)));
+        Map<PrintUse, String> printers = new EnumMap<>(PrintUse.class);
+        for (PrintUse use : PrintUse.values()) {
+            Optional.ofNullable(taken(file, left, printerLine(use), StationFile::printerName))
+                    .ifPresent(name -> printers.put(use, name));
+        }
         StationFile read = new StationFile(
                 Optional.ofNullable(taken(file, left, "backup.folder", StationFile::folder)),
                 Optional.ofNullable(taken(file, left, "backups.kept", StationFile::count))
                         .orElse(USUAL.backupsKept()),
                 Optional.ofNullable(taken(file, left, "sounds.kept-days", StationFile::count)),
-                Optional.ofNullable(taken(file, left, "sounds.kept-megabytes", StationFile::count)));
+                Optional.ofNullable(taken(file, left, "sounds.kept-megabytes", StationFile::count)),
+                printers);
         if (!left.isEmpty()) {
             throw new BadInputException(file + " has the line \""
                     + left.keySet().iterator().next()
-                    + "\", which means nothing. It may have backup.folder, backups.kept, sounds.kept-days and"
-                    + " sounds.kept-megabytes.");
+                    + "\", which means nothing. It may have backup.folder, backups.kept, sounds.kept-days,"
+                    + " sounds.kept-megabytes, printer.cards and printer.sheets.");
         }
         return read;
     }
@@ -92,6 +119,13 @@ record StationFile(
             throw new IllegalArgumentException("no folder has such a name", e);
         }
         throw new IllegalArgumentException("write the whole path, from the root on");
+    }
+
+    private static String printerName(String text) {
+        if (text.isEmpty()) {
+            throw new IllegalArgumentException("write a printer's name, as \"strawbed printer\" lists them");
+        }
+        return text;
     }
 
     private static int count(String text) {

@@ -52,6 +52,15 @@ class CribCommandIT {
     }
 
     @Test
+    void to_be_printed_it_needs_a_chosen_printer_and_is_written_all_the_same() {
+        CommandRun run = crib("--print");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("No printer is chosen for sheets", "strawbed printer use NAME --for sheets");
+        assertThat(data.resolve("crib-sheet-letter.pdf")).exists();
+        assertThat(data.resolve("print-queue")).doesNotExist();
+    }
+
+    @Test
     void the_programs_grammar_fits_one_page_of_either_paper() throws IOException {
         for (String paper : List.of("letter", "a4")) {
             CommandRun run = crib("--paper", paper);

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -55,7 +56,8 @@ class DailyBackupIT {
     }
 
     private List<String> make(Instant now, int kept) throws IOException {
-        StationFile station = new StationFile(Optional.of(second()), kept, Optional.empty(), Optional.empty());
+        StationFile station =
+                new StationFile(Optional.of(second()), kept, Optional.empty(), Optional.empty(), Map.of());
         return new DailyBackup(at(now), station, second()).make().told();
     }
 

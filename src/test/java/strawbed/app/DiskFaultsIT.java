@@ -39,6 +39,17 @@ class DiskFaultsIT {
     }
 
     @Test
+    void a_queue_of_pages_on_a_full_disk_keeps_what_it_promised_and_tells_the_rest() throws Exception {
+        Optional<Way> way = SmallDisk.way(folder, Way.NAMESPACE, Way.MOUNT);
+        assumeThat(way)
+                .as("skipped: this machine allows neither a mount name space nor a mount")
+                .isPresent();
+        SmallDisk.Outcome outcome = SmallDisk.run(way.orElseThrow(), FullQueueStory.class, folder);
+        assertThat(outcome.code()).as(outcome.printed()).isZero();
+        assertThat(outcome.printed()).matches("(?s).*queued \\d+, refused [1-9].*");
+    }
+
+    @Test
     void a_file_that_may_not_grow_hurts_nothing() throws Exception {
         assumeThat(SmallDisk.way(folder, Way.FILE_LIMIT))
                 .as("skipped: there is no shell with ulimit -f here")

@@ -93,6 +93,17 @@ class HandoverCommandIT {
     }
 
     @Test
+    void to_be_printed_it_needs_a_chosen_printer_and_is_written_all_the_same() {
+        record(1);
+        CommandRun run = run("--at", "2026-03-03T05:30", "--print");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("No printer is chosen for sheets", "strawbed printer use NAME --for sheets");
+        assertThat(folder.resolve("handovers").resolve("handover-2026-03-03-0530.pdf"))
+                .exists();
+        assertThat(folder.resolve("print-queue")).doesNotExist();
+    }
+
+    @Test
     void the_same_record_and_time_give_the_same_bytes() throws IOException {
         record(3);
         Path one = folder.resolve("one.pdf");

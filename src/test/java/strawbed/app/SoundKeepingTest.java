@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,7 +60,8 @@ class SoundKeepingTest {
     }
 
     private List<String> clear(Optional<Integer> days, Optional<Integer> megabytes) {
-        return SoundKeeping.clear(journal, sounds, new StationFile(Optional.empty(), 1, days, megabytes), CLOCK);
+        return SoundKeeping.clear(
+                journal, sounds, new StationFile(Optional.empty(), 1, days, megabytes, Map.of()), CLOCK);
     }
 
     private List<Event> noted() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -27,14 +28,14 @@ class StationFileTest {
     @Test
     void without_a_file_nothing_is_removed_and_nothing_copied() {
         assertThat(StationFile.in(data))
-                .isEqualTo(new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty()));
+                .isEqualTo(new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of()));
     }
 
     @Test
     void every_line_is_read() throws IOException {
         assertThat(read("# ours\nbackup.folder = " + data + "\nbackups.kept=30\nsounds.kept-days = 90\n"
                         + "sounds.kept-megabytes = 2000\n"))
-                .isEqualTo(new StationFile(Optional.of(data), 30, Optional.of(90), Optional.of(2000)));
+                .isEqualTo(new StationFile(Optional.of(data), 30, Optional.of(90), Optional.of(2000), Map.of()));
     }
 
     @ParameterizedTest

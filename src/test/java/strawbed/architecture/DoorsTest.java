@@ -185,8 +185,25 @@ class DoorsTest {
 
     @ArchTest
     static final ArchRule paper_lives_in_its_adapter = home(
-                    "strawbed.report.pdf", "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..")
+                    "strawbed.report.pdf", "org.apache.fontbox..", "org.apache.xmpbox..", "com.google.zxing..")
             .because("another kind of paper is another adapter");
+
+    @ArchTest
+    static final ArchRule finished_pages_are_read_by_the_printing_room_alone = noClasses()
+            .that()
+            .resideOutsideOfPackages("strawbed.report.pdf..", "strawbed.print..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.pdfbox..")
+            .because("a page is made in one room and handed over in another");
+
+    @ArchTest
+    static final ArchRule printing_takes_any_page_anywhere =
+            door("print").because("a printer does not need to know of calves");
+
+    @ArchTest
+    static final ArchRule printers_live_in_their_room = home("strawbed.print", "javax.print..", "java.awt.print..")
+            .because("another print system is another adapter");
 
     @ArchTest
     static final ArchRule the_reading_voice_lives_in_its_room =
@@ -321,7 +338,9 @@ class DoorsTest {
             .because("the speech model is read out of the program's own jar, and nothing else has an address");
 
     @ArchTest
-    static final ArchRule nothing_starts_another_program = noClasses()
+    static final ArchRule nothing_starts_another_program_but_lpstat_with_fixed_words = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("strawbed.print.CupsQueues")
             .should()
             .dependOnClassesThat(ofType(ProcessBuilder.class).or(ofType(Runtime.class)))
             .because("no name or number from a user may reach a shell");

@@ -23,4 +23,9 @@ record Block(double height, List<Drawn> drawn) {
     double width() {
         return drawn.stream().mapToDouble(thing -> thing.box().right()).max().orElse(0);
     }
+
+    /** The same, all of it for this purpose. */
+    Block as(Role role) {
+        return new Block(height, drawn.stream().map(thing -> thing.as(role)).toList());
+    }
 }

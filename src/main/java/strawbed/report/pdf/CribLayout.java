@@ -125,7 +125,7 @@ final class CribLayout {
         }
         double bottom = Math.max(title.box().height(), y);
         List<Drawn> drawn = new ArrayList<>();
-        drawn.add(title.moved(0, bottom - title.box().height()));
+        drawn.add(title.moved(0, bottom - title.box().height()).as(Role.TITLE));
         for (Drawn line : howTo) {
             drawn.add(line.moved(0, bottom - y));
         }
@@ -182,7 +182,7 @@ final class CribLayout {
         private Block block(List<String> lines) {
             List<Drawn> drawn = new ArrayList<>();
             Block heading = Paragraph.ofLines(type, Run.bold(title), size * GROUP_TITLE, width, MOST_TITLE_LINES);
-            heading.at(0, 0).forEach(drawn::add);
+            heading.at(0, 0).map(words -> words.as(Role.HEADING)).forEach(drawn::add);
             double y = heading.height();
             drawn.add(new Drawn.Bar(new Box(0, y, width, Measures.RULE)));
             y += Measures.RULE + GROUP_TITLE_GAP * size;

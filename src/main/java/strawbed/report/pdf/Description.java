@@ -1,9 +1,7 @@
 package strawbed.report.pdf;
 
+import java.io.IOException;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.GregorianCalendar;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSString;
@@ -40,12 +38,15 @@ final class Description {
         return new Description(title, "en-US", new COSString(identity), printedAt);
     }
 
-    void writeTo(PDDocument document) {
+    String language() {
+        return language;
+    }
+
+    void writeTo(PDDocument document) throws IOException {
         document.getDocumentInformation().setTitle(title);
         document.getDocumentInformation().setProducer(PROGRAM);
         if (made != null) {
-            document.getDocumentInformation()
-                    .setCreationDate(GregorianCalendar.from(ZonedDateTime.ofInstant(made, ZoneOffset.UTC)));
+            document.getDocumentInformation().setCreationDate(Archival.calendar(made));
         }
         document.getDocumentCatalog().setLanguage(language);
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
@@ -55,5 +56,6 @@ final class Description {
         both.add(identity);
         both.add(identity);
         document.getDocument().setDocumentID(both);
+        Archival.declare(document, title, language, PROGRAM, made);
     }
 }

@@ -75,7 +75,7 @@ final class ExhibitPart {
         Sketch sketch = new Sketch(type);
         double y = 0;
         if (hasNumbers && row.range().isPresent()) {
-            sketch.block(range.numbers(), RANGE_START, 0);
+            sketch.block(range.numbers().as(Role.DECORATION), RANGE_START, 0);
             y = ChartMeasures.NOTE * Typeface.LINE;
         }
         double valueWidth = sketch.width(row.value(), Weight.BOLD, ChartMeasures.LABEL);
@@ -121,7 +121,8 @@ final class ExhibitPart {
         Sketch sketch = new Sketch(type);
         sketch.wordsWithin(graph.title(), Weight.BOLD, ChartMeasures.LABEL, 0, 0, column);
         double y = ChartMeasures.LABEL * Typeface.LINE + CAPTION_GAP;
-        Block picture = ChartPart.lay(type, graph.chart(), column);
+        Block picture = ChartPart.lay(type, graph.chart(), column)
+                .as(Role.figure(graph.chart().inWords()));
         sketch.block(picture, 0, y);
         y += picture.height() + CAPTION_GAP;
         Block caption = note(graph.caption(), column);

@@ -37,7 +37,7 @@ final class HeadPart {
         double codeLeft = width - code.side();
         Block identity = identity(codeLeft - CODE_GAP - identityLeft, height);
         List<Drawn> drawn = new ArrayList<>();
-        drawn.add(number);
+        drawn.add(number.as(Role.TITLE));
         identity.at(identityLeft, 0).forEach(drawn::add);
         drawn.add(new Drawn.Code(new Box(codeLeft, 0, code.side(), code.side()), code));
         double used = Math.max(number.box().height(), identity.height());

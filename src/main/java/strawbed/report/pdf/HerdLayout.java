@@ -63,7 +63,7 @@ final class HerdLayout {
 
     private Block title(String words) {
         Block title = Paragraph.ofLines(type, Run.bold(words), ChartMeasures.CHAPTER, width, Integer.MAX_VALUE);
-        return new Block(title.height() + TITLE_GAP, title.drawn());
+        return new Block(title.height() + TITLE_GAP, title.drawn()).as(Role.HEADING);
     }
 
     private void put(Block block) {

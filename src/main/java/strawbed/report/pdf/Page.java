@@ -17,10 +17,14 @@ final class Page {
     private final Pen pen;
     private final SignPen signPen;
 
-    private Page(PDPageContentStream page, Type type, Map<Weight, PDFont> fonts, double height) {
+    private final Structure.OfPage structure;
+
+    private Page(
+            PDPageContentStream page, Type type, Map<Weight, PDFont> fonts, double height, Structure.OfPage structure) {
         this.type = type;
         this.page = page;
         this.fonts = fonts;
+        this.structure = structure;
         this.pen = new Pen(page, height);
         this.signPen = new SignPen(pen);
     }
@@ -31,16 +35,33 @@ final class Page {
      * @param fonts those of the document, one for each weight
      */
     static void add(
-            PDDocument document, List<Drawn> things, Type type, Map<Weight, PDFont> fonts, double width, double height)
+            PDDocument document,
+            List<Drawn> things,
+            Type type,
+            Map<Weight, PDFont> fonts,
+            double width,
+            double height,
+            Structure structure)
             throws IOException {
         PDPage sheet = new PDPage(new PDRectangle(Pen.points(width), Pen.points(height)));
         document.addPage(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
-            Page page = new Page(stream, type, fonts, height);
+            Page page = new Page(stream, type, fonts, height, structure.page(sheet));
             for (Drawn thing : things) {
-                page.draw(thing);
+                page.mark(thing);
             }
         }
+    }
+
+    private void mark(Drawn thing) throws IOException {
+        if (thing.role().equals(Role.DECORATION)) {
+            structure.interrupt();
+            page.beginMarkedContent(Structure.name(thing.role()));
+        } else {
+            page.beginMarkedContent(Structure.name(thing.role()), structure.next(thing));
+        }
+        draw(thing);
+        page.endMarkedContent();
     }
 
     private void draw(Drawn thing) throws IOException {

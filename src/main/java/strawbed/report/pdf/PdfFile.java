@@ -10,7 +10,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** Puts laid out pages into a file. The same pages and description give the same bytes. */
+/** Puts laid out pages into a file, tagged and as PDF/A-1b. The same pages and description give the same bytes. */
 final class PdfFile {
     private PdfFile() {}
 
@@ -26,9 +26,11 @@ final class PdfFile {
             for (Weight weight : Weight.values()) {
                 fonts.put(weight, PDType0Font.load(document, type.face(weight).font(), true));
             }
+            Structure structure = new Structure(document, description.language());
             for (List<Drawn> page : pages) {
-                Page.add(document, page, type, fonts, width, height);
+                Page.add(document, page, type, fonts, width, height, structure);
             }
+            structure.finish();
             description.writeTo(document);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes, CompressParameters.NO_COMPRESSION);

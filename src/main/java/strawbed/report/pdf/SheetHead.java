@@ -22,7 +22,7 @@ final class SheetHead {
     Block lay(int page, int pages) {
         List<Drawn> drawn = new ArrayList<>();
         Drawn.Words title = tight(heading.title(), Weight.BOLD, SheetMeasures.TITLE, width);
-        drawn.add(title);
+        drawn.add(page == 1 ? title.as(Role.TITLE) : title);
         double base = title.ascent();
         double room = width - title.box().width() - BESIDE;
         if (!heading.farm().isBlank()) {

@@ -90,7 +90,7 @@ final class SheetLayout {
     /** Puts a section's title beside the line that follows, on one height with its words, and tells where it ends. */
     private double put(Block title, Block beside) {
         double down = Math.max(0, (beside.height() - Measures.NOTE * Typeface.LINE) / 2);
-        title.at(0, y + down).forEach(page::add);
+        title.at(0, y + down).map(words -> words.as(Role.HEADING)).forEach(page::add);
         return y + down + title.height();
     }
 

@@ -15,6 +15,9 @@ import java.util.UUID;
  * @param runs the black ones, merged along each row, in modules from the upper left corner
  */
 record SquareCode(int modules, List<Box> runs) {
+    /** What is said of it when the page is read out. */
+    static final String SPOKEN = "Square code of this calf, to be read by a phone or scanner.";
+
     /** Five dots of a 203 dpi printer, so that no edge falls between two dots. */
     static final double MODULE = 5 * 25.4 / 203.2;
     /** The white border that ISO/IEC 18004 asks for. */

@@ -3,8 +3,10 @@ package strawbed.report.pdf;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strawbed.report.Mark;
 import strawbed.report.MarkKind;
 import strawbed.report.Timeline;
@@ -47,7 +49,28 @@ final class TimelinePart {
         y += AXIS_GAP;
         addAxis(y, drawn);
         double bottom = addHours(y + PASSED, drawn);
-        return new Block(bottom, drawn);
+        Role figure = Role.figure(spoken());
+        return new Block(bottom, drawn.stream().map(thing -> thing.as(figure)).toList());
+    }
+
+    /** The same as the drawing tells, kind by kind. */
+    private String spoken() {
+        String start = "The first " + HOURS + " hours from " + (timeline.startIsBirth() ? "birth" : "when first seen");
+        return Stream.of(MarkKind.values())
+                .map(kind -> word(kind) + ": "
+                        + timeline.marks().stream()
+                                .filter(mark -> mark.kind() == kind)
+                                .sorted(Comparator.comparing(Mark::afterStart))
+                                .map(TimelinePart::spoken)
+                                .collect(Collectors.collectingAndThen(
+                                        Collectors.joining(", "), marks -> marks.isEmpty() ? "none" : marks)))
+                .collect(Collectors.joining("; ", start + ". ", "."));
+    }
+
+    private static String spoken(Mark mark) {
+        return Stream.of(mark.clock(), mark.label(), mark.done() ? "done" : "planned")
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining(" "));
     }
 
     private Block lane(MarkKind kind, LaneSize size) {

@@ -1,0 +1,168 @@
+package strawbed.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.jspecify.annotations.Nullable;
+import strawbed.calf.CalfRecord;
+import strawbed.calf.Herd;
+import strawbed.print.Porter;
+import strawbed.print.PrintException;
+import strawbed.print.PrintJob;
+import strawbed.print.PrintQueue;
+import strawbed.print.PrintUse;
+import strawbed.print.Printers;
+import strawbed.print.SystemPrinters;
+import strawbed.text.CalfNames;
+import strawbed.text.Messages;
+import strawbed.text.PrintPhrases;
+
+/**
+ * What is printed beside the recorder's work, by a thread of its own: cards asked for by voice, and whatever waits. The
+ * recorder itself waits for the printer only so long as somebody would for an answer.
+ */
+final class PrintWork implements AutoCloseable, CardSender {
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration OF_AN_ANSWER = Duration.ofSeconds(2);
+    private static final long EACH_SECONDS = 15;
+
+    private final Settings settings;
+    private final PrintQueue queue;
+    private final Porter porter;
+    private final Duration ofAnAnswer;
+    private final PrintPhrases shown;
+    private final PrintPhrases spoken;
+    private final CalfNames names;
+    private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
+    /** Jobs of which somebody was told that they wait. */
+    private final Set<Integer> told = ConcurrentHashMap.newKeySet();
+
+    private @Nullable String lastFailure;
+
+    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
+        Thread made = new Thread(work, "printing");
+        made.setDaemon(true);
+        return made;
+    });
+
+    /** @param ofAnAnswer how long the recorder waits for the printer */
+    PrintWork(Settings settings, Printers printers, Duration patience, Duration ofAnAnswer) {
+        this.settings = settings;
+        this.queue = PrintDesk.queue(settings);
+        this.porter = new Porter(queue, printers, settings.clock(), patience);
+        this.ofAnAnswer = ofAnAnswer;
+        Messages messages = new Messages(Locale.US);
+        this.shown = PrintPhrases.shown(messages);
+        this.spoken = PrintPhrases.spoken(messages);
+        this.names = new CalfNames(messages);
+    }
+
+    /** Looks now and then whether something waits that may be tried again. */
+    static PrintWork begin(Settings settings) {
+        PrintWork work = new PrintWork(settings, new SystemPrinters(), PATIENCE, OF_AN_ANSWER);
+        // Its result is told as news; it never throws.
+        ScheduledFuture<?> unused =
+                work.thread.scheduleWithFixedDelay(work::tryAgain, 0, EACH_SECONDS, TimeUnit.SECONDS);
+        return work;
+    }
+
+    /** The next line for a person; null while there is none. */
+    @Nullable
+    String news() {
+        return news.poll();
+    }
+
+    /** A hand over may end; what is not noted as handed over is tried again at the next start. */
+    @Override
+    public void close() {
+        thread.shutdown();
+    }
+
+    @Override
+    public Optional<Answers.Said> send(Path file, CalfRecord calf, Herd herd) {
+        try {
+            Optional<String> printer = StationFile.in(settings.data()).printer(PrintUse.CARDS);
+            if (printer.isEmpty()) {
+                return Optional.empty();
+            }
+            byte[] pdf = Files.readAllBytes(file);
+            String what = "the card of " + names.of(calf, herd);
+            return Optional.of(send(queue.add(pdf, what, PrintUse.CARDS, printer.get()), calf, herd));
+        } catch (PrintException | BadInputException | IOException failure) {
+            String sentence = "The card is written to " + file + ", but not sent: " + failure.getMessage();
+            return Optional.of(new Answers.Said(sentence, sentence));
+        }
+    }
+
+    private Answers.Said send(PrintJob job, CalfRecord calf, Herd herd) {
+        // Its answer tells of a fault, so that no line need.
+        told.add(job.number());
+        CompletableFuture<Porter.Tried> carried = CompletableFuture.supplyAsync(() -> porter.carry(job), thread);
+        try {
+            Porter.Tried tried = carried.get(ofAnAnswer.toMillis(), TimeUnit.MILLISECONDS);
+            if (tried.isHandedOver()) {
+                told.remove(job.number());
+                return new Answers.Said(shown.sent(), spoken.sent());
+            }
+            return new Answers.Said(
+                    shown.held(calf, herd) + " " + PrintDesk.fault(tried.after()), spoken.held(calf, herd));
+        } catch (TimeoutException e) {
+            CompletableFuture<?> unused = carried.whenComplete((tried, failure) -> {
+                if (tried != null) {
+                    tell(tried);
+                }
+            });
+        } catch (ExecutionException e) {
+            news.add(String.valueOf(e.getCause()));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return new Answers.Said(shown.silent(calf, herd), spoken.silent(calf, herd));
+    }
+
+    /** What it throws would end all later ones unheard. */
+    void tryAgain() {
+        try {
+            porter.carryDue().forEach(this::tell);
+        } catch (PrintException failure) {
+            tellOnce(String.valueOf(failure.getMessage()));
+        } catch (RuntimeException failure) {
+            tellOnce("Waiting pages are not tried: " + failure + ". Please report this.");
+        }
+    }
+
+    /** A folder that cannot be used is no news each quarter of a minute. */
+    private void tellOnce(String failure) {
+        if (!failure.equals(lastFailure)) {
+            lastFailure = failure;
+            news.add(failure);
+        }
+    }
+
+    /** Once that it waits, once that it went. */
+    private void tell(Porter.Tried tried) {
+        PrintJob job = tried.after();
+        if (tried.isHandedOver()) {
+            boolean waited = told.remove(job.number()) || tried.before().fault() != null;
+            if (waited) {
+                news.add(PrintDesk.sentence(job));
+            }
+        } else if (told.add(job.number())) {
+            news.add(PrintDesk.sentence(job));
+        }
+    }
+}
