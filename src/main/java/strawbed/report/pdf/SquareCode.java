@@ -6,10 +6,9 @@ import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 
 /**
- * A calf's identity as a QR code.
+ * A text as a QR code.
  *
  * @param modules how many small squares a side has
  * @param runs the black ones, merged along each row, in modules from the upper left corner
@@ -19,13 +18,14 @@ record SquareCode(int modules, List<Box> runs) {
     static final double MODULE = 5 * 25.4 / 203.2;
     /** The white border that ISO/IEC 18004 asks for. */
     static final double QUIET_ZONE = 4 * MODULE;
+    /** The white border, and a little for the eye, beside words. */
+    static final double GAP = QUIET_ZONE + 1;
 
     SquareCode {
         runs = List.copyOf(runs);
     }
 
-    static SquareCode of(UUID calf) {
-        String content = "strawbed:calf:" + calf;
+    static SquareCode of(String content) {
         try {
             return of(Encoder.encode(content, ErrorCorrectionLevel.M).getMatrix());
         } catch (WriterException e) {

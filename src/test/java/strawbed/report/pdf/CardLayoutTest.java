@@ -5,24 +5,26 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import strawbed.report.CalfCard;
+import strawbed.report.CalfPage;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class CardLayoutTest {
     private static final Type TYPE = Type.open();
     private static final int RANDOM_CARDS = 200;
     private static final Map<CardPaper, List<Layout>> MANY =
-            Map.of(CardPaper.A6, many(CardPaper.A6), CardPaper.FOUR_BY_SIX_INCH, many(CardPaper.FOUR_BY_SIX_INCH));
+            Arrays.stream(CardPaper.values()).collect(Collectors.toMap(paper -> paper, CardLayoutTest::many));
 
     @AfterAll
     static void close_the_fonts() throws IOException {
@@ -181,15 +183,16 @@ class CardLayoutTest {
         layouts.add(Layout.of(Cards.typical(), paper, "typical"));
         layouts.add(Layout.of(Cards.sparse(), paper, "sparse"));
         layouts.add(Layout.of(Cards.crowded(), paper, "crowded"));
+        layouts.add(Layout.of(Cards.dead(), paper, "dead"));
         for (long seed = 0; seed < RANDOM_CARDS; seed++) {
-            layouts.add(Layout.of(Cards.random(seed), paper, "seed " + seed));
+            layouts.add(Layout.of(Cards.randomPage(seed), paper, "seed " + seed));
         }
         return layouts;
     }
 
     private record Layout(List<Drawn> things, String name) {
-        static Layout of(CalfCard card, CardPaper paper, String name) {
-            return new Layout(CardLayout.of(TYPE, card, paper, Cards.PRINTED), name + " on " + paper);
+        static Layout of(CalfPage card, CardPaper paper, String name) {
+            return new Layout(PdfCardWriter.lay(TYPE, card, paper, Cards.PRINTED), name + " on " + paper);
         }
 
         String of(Drawn thing) {

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import strawbed.report.CalfCard;
+import strawbed.report.CalfPage;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PdfCardWriterTest {
@@ -54,7 +54,8 @@ class PdfCardWriterTest {
         assertThat(text(Cards.typical()))
                 .contains("417", "HEIFER", "Born", "Tue 24 Nov 02:10", "Twin of 418", "unassisted, forwards")
                 .contains("Weight", "41 kg", "24.5 % Brix", "3 qt (2.8 L)", "55 min after birth")
-                .contains("by 16:10", "Look at the calf", "03:05 3 qt", "Printed Tue 24 Nov 12:10 · Willow Bend Dairy");
+                .contains(
+                        "by 16:10", "Look at the calf", "03:05 3 qt", "Print 1, Tue 24 Nov 12:10 · protocol 1f2e3d4c");
     }
 
     @Test
@@ -119,11 +120,14 @@ class PdfCardWriterTest {
     @ParameterizedTest
     @EnumSource
     void the_square_code_reads_from_a_black_and_white_label(CardPaper paper) throws IOException, ReaderException {
-        for (CalfCard card : new CalfCard[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7)}) {
+        for (CalfPage card :
+                new CalfPage[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7), Cards.dead()}) {
             try (PDDocument document = read(card, paper)) {
                 BufferedImage dots = new PDFRenderer(document).renderImageWithDPI(0, LABEL_PRINTER, ImageType.BINARY);
                 BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(new Picture(dots)));
-                assertThat(new QRCodeReader().decode(bitmap).getText()).isEqualTo("strawbed:calf:" + card.id());
+                assertThat(new QRCodeReader().decode(bitmap).getText())
+                        .isEqualTo("calf " + card.head().id() + " record "
+                                + card.head().newestFact());
             }
         }
     }
@@ -137,13 +141,13 @@ class PdfCardWriterTest {
         }
     }
 
-    private String text(CalfCard card) throws IOException {
+    private String text(CalfPage card) throws IOException {
         try (PDDocument document = read(card, CardPaper.A6)) {
             return new PDFTextStripper().getText(document);
         }
     }
 
-    private PDDocument read(CalfCard card, CardPaper paper) throws IOException {
+    private PDDocument read(CalfPage card, CardPaper paper) throws IOException {
         return Loader.loadPDF(writer.write(card, paper, Cards.PRINTED));
     }
 
