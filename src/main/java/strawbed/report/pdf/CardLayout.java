@@ -35,7 +35,9 @@ final class CardLayout {
         this.card = card;
         width = paper.width() - 2 * Measures.MARGIN;
         height = paper.height() - 2 * Measures.MARGIN;
-        head = paper.isUpright() ? new UprightHead(type, card.head(), width) : new LyingHead(type, card.head(), width);
+        head = paper.isUpright()
+                ? new UprightHead(type, card.head(), width)
+                : new LyingHead(type, card.head(), width, LyingHead.READ_FROM_AFAR);
         plans = paper.isUpright() ? Plan.standing(head, RULE_GAP) : Plan.lying(head, RULE_GAP);
         cautionPart = new CautionPart(type, card.cautions(), width, card.words());
         timelinePart = new TimelinePart(type, card.timeline(), printedAt, width, card.words());
@@ -81,10 +83,7 @@ final class CardLayout {
     private List<Drawn> lay(Plan plan) {
         double room = room(plan);
         ToDoPart toDoPart = toDoPart(plan);
-        double toDoLeast = holdsEverything(plan)
-                ? toDoPart.needed(plan.taskColumns())
-                : Math.min(TO_DO_LEAST, toDoPart.lay(TO_DO_LEAST).height());
-        Block cautions = hasCautions ? cautionPart.lay(room - plan.head() - toDoLeast) : Block.EMPTY;
+        Block cautions = hasCautions ? cautionPart.lay(cautionRoom(plan, room - plan.head())) : Block.EMPTY;
         room -= cautions.height();
         Block toDos = toDoPart.lay(room - plan.head());
         room -= toDos.height();
@@ -95,6 +94,16 @@ final class CardLayout {
         Block timeline = timelinePart.lay(plan.lanes());
         List<Block> ruled = hasCautions ? List.of(cautions, timeline, toDos) : List.of(timeline, toDos);
         return place(top, headHeight, ruled, ruleGap, foot(plan));
+    }
+
+    /** Large where everything has room; else small, before a task is left out. */
+    private double cautionRoom(Plan plan, double room) {
+        ToDoPart toDoPart = toDoPart(plan);
+        if (holdsEverything(plan)) {
+            return room - toDoPart.needed(plan.taskColumns());
+        }
+        double toDoLeast = Math.min(TO_DO_LEAST, toDoPart.lay(TO_DO_LEAST).height());
+        return Math.min(cautionPart.needed(), room - toDoLeast);
     }
 
     private List<Drawn> place(Block top, double headHeight, List<Block> ruled, double ruleGap, Block foot) {

@@ -12,9 +12,6 @@ final class IdentityPart {
     private static final double BESIDE_GAP = 4;
     private static final List<Double> SIZES = List.of(3.8, 3.5, Measures.READ, 3.0, Measures.NOTE);
 
-    /** The title small, and four lines. */
-    static final double LEAST = Measures.READ * Typeface.LINE + UNDER_TITLE + 4 * Measures.NOTE_LEAST * Typeface.LINE;
-
     private final Type type;
     private final CalfHead head;
     private final double width;
@@ -23,6 +20,12 @@ final class IdentityPart {
         this.type = type;
         this.head = head;
         this.width = width;
+    }
+
+    /** The title small, and each paragraph on one line. */
+    double least() {
+        int lines = Math.max(paragraphs(true).size(), paragraphs(false).size());
+        return (Measures.READ + lines * Measures.NOTE_LEAST) * Typeface.LINE + UNDER_TITLE;
     }
 
     Block lay(double height) {
@@ -92,7 +95,7 @@ final class IdentityPart {
         return new Block(y, drawn);
     }
 
-    /** What found no room beside the title goes on in the shortest line. */
+    /** What found no room beside the title goes on in the shortest line, or in one of its own. */
     private List<List<Run>> paragraphs(boolean isBeside) {
         List<List<Run>> paragraphs = new ArrayList<>();
         int shortest = 0;
@@ -104,13 +107,19 @@ final class IdentityPart {
         }
         if (!isBeside && head.beside().isPresent()) {
             List<Run> words = Run.bold(head.beside().get());
-            if (paragraphs.isEmpty()) {
-                paragraphs.add(words);
+            List<Run> longer = new ArrayList<>(paragraphs.isEmpty() ? List.of() : paragraphs.get(shortest));
+            longer.addAll(words);
+            if (!paragraphs.isEmpty() && isOneLine(longer)) {
+                paragraphs.set(shortest, longer);
             } else {
-                paragraphs.get(shortest).addAll(words);
+                paragraphs.add(words);
             }
         }
         return paragraphs;
+    }
+
+    private boolean isOneLine(List<Run> runs) {
+        return Paragraph.lines(type, runs, Measures.NOTE_LEAST, width).size() == 1;
     }
 
     private static int length(Fact line) {

@@ -6,8 +6,11 @@ import strawbed.report.CalfHead;
 
 /** The head of a lying card: the number as large as it goes, beside it who the calf is, and the square code in the corner. */
 final class LyingHead implements Head {
-    /** The part of the width the number may take. */
-    private static final double NUMBER_SHARE = 0.45;
+    /** The part of the width that the number of a living calf may take. */
+    static final double READ_FROM_AFAR = 0.45;
+
+    /** Of a dead one nobody looks for it from afar, and the words need the room. */
+    static final double READ_IN_HAND = 0.3;
 
     private static final double GAP = 6;
     private static final double WANTED = 30;
@@ -16,8 +19,11 @@ final class LyingHead implements Head {
     private final CalfHead head;
     private final SquareCode code;
     private final double width;
+    private final double numberShare;
 
-    LyingHead(Type type, CalfHead head, double width) {
+    /** @param numberShare the part of the width that the number may take */
+    LyingHead(Type type, CalfHead head, double width, double numberShare) {
+        this.numberShare = numberShare;
         this.type = type;
         this.head = head;
         this.code = SquareCode.of(head.code());
@@ -36,7 +42,7 @@ final class LyingHead implements Head {
 
     @Override
     public Block lay(double height) {
-        Drawn.Words number = NumberPart.of(type, head.number(), width * NUMBER_SHARE, height);
+        Drawn.Words number = NumberPart.of(type, head.number(), width * numberShare, height);
         double identityLeft = number.box().right() + GAP;
         double codeLeft = width - code.side();
         Block identity = new IdentityPart(type, head, codeLeft - SquareCode.GAP - identityLeft).lay(height);

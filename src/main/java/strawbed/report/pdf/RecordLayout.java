@@ -20,7 +20,7 @@ final class RecordLayout {
         double height = paper.height() - 2 * Measures.MARGIN;
         Head head = paper.isUpright()
                 ? new UprightHead(type, sheet.head(), width)
-                : new LyingHead(type, sheet.head(), width);
+                : new LyingHead(type, sheet.head(), width, LyingHead.READ_IN_HAND);
         Block foot = FootPart.of(
                 new FactPart(type, sheet.facts(), width, sheet.words())
                         .lay(paper.isUpright() ? FACT_LINES_STANDING : FACT_LINES),

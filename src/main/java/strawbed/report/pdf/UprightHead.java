@@ -22,7 +22,7 @@ final class UprightHead implements Head {
 
     @Override
     public double least(double whiteBelow) {
-        return top() + IdentityPart.LEAST;
+        return top() + identity.least();
     }
 
     @Override
