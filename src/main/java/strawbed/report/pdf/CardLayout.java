@@ -2,7 +2,10 @@ package strawbed.report.pdf;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import strawbed.report.CalfCard;
 
 /**
@@ -27,7 +30,9 @@ final class CardLayout {
     private final TimelinePart timelinePart;
 
     private final FactPart factPart;
-    private final FooterPart footerPart;
+    private final Block footer;
+    private final Map<LaneSize, Block> timelines = new EnumMap<>(LaneSize.class);
+    private final Map<Integer, Block> facts = new HashMap<>();
     private final boolean hasCautions;
 
     private CardLayout(Type type, CalfCard card, CardPaper paper, Instant printedAt) {
@@ -43,7 +48,7 @@ final class CardLayout {
         timelinePart = new TimelinePart(type, card.timeline(), printedAt, width, card.words());
 
         factPart = new FactPart(type, card.facts(), width, card.words());
-        footerPart = new FooterPart(type, card.foot(), card.words(), true);
+        footer = new FooterPart(type, card.foot(), card.words(), true).lay(width);
         hasCautions = !card.cautions().isEmpty();
     }
 
@@ -63,13 +68,16 @@ final class CardLayout {
 
     /** The height left for head, cautions and tasks. */
     private double room(Plan plan) {
-        double lower =
-                timelinePart.lay(plan.lanes()).height() + PART_GAP + foot(plan).height();
+        double lower = timeline(plan).height() + PART_GAP + foot(plan).height();
         return height - lower - rules() * ruled(RULE_GAP);
     }
 
+    private Block timeline(Plan plan) {
+        return timelines.computeIfAbsent(plan.lanes(), timelinePart::lay);
+    }
+
     private Block foot(Plan plan) {
-        return FootPart.of(factPart.lay(plan.factLines()), footerPart.lay(width));
+        return FootPart.of(facts.computeIfAbsent(plan.factLines(), factPart::lay), footer);
     }
 
     private ToDoPart toDoPart(Plan plan) {
@@ -91,7 +99,7 @@ final class CardLayout {
         double headHeight = Math.max(top.height(), head.least(RULE_GAP));
         double spare = room - headHeight;
         double ruleGap = Math.min(RULE_GAP_MOST, RULE_GAP + spare / (2 * rules()));
-        Block timeline = timelinePart.lay(plan.lanes());
+        Block timeline = timeline(plan);
         List<Block> ruled = hasCautions ? List.of(cautions, timeline, toDos) : List.of(timeline, toDos);
         return place(top, headHeight, ruled, ruleGap, foot(plan));
     }

@@ -10,7 +10,7 @@ final class LyingHead implements Head {
     static final double READ_FROM_AFAR = 0.45;
 
     /** Of a dead one nobody looks for it from afar, and the words need the room. */
-    static final double READ_IN_HAND = 0.3;
+    static final double READ_IN_HAND = 0.35;
 
     private static final double GAP = 6;
     private static final double WANTED = 30;

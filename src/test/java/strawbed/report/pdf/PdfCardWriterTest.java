@@ -3,23 +3,17 @@ package strawbed.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.LuminanceSource;
 import com.google.zxing.ReaderException;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -31,9 +25,6 @@ import strawbed.report.CalfPage;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PdfCardWriterTest {
     private static final int RANDOM_CARDS = 40;
-    /** The dots per inch of common thermal label printers: 8 dots a millimetre. */
-    private static final float LABEL_PRINTER = 203.2f;
-
     private final PdfCardWriter writer = new PdfCardWriter();
 
     /** 4 by 6 inch is 288 by 432 points of 1/72 inch; A6 is 105 by 148 mm in ISO 216. */
@@ -123,12 +114,26 @@ class PdfCardWriterTest {
         for (CalfPage card :
                 new CalfPage[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7), Cards.dead()}) {
             try (PDDocument document = read(card, paper)) {
-                BufferedImage dots = new PDFRenderer(document).renderImageWithDPI(0, LABEL_PRINTER, ImageType.BINARY);
-                BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(new Picture(dots)));
-                assertThat(new QRCodeReader().decode(bitmap).getText())
+                assertThat(CodeReader.read(document, 0))
                         .isEqualTo("calf " + card.head().id() + " record "
                                 + card.head().newestFact());
             }
+        }
+    }
+
+    @Test
+    void each_card_on_a_sheet_keeps_its_code() throws IOException, ReaderException {
+        List<CalfPage> pages = List.of(Cards.typical(), Cards.random(7), Cards.dead());
+        try (PDDocument document = Loader.loadPDF(
+                writer.writeSheets(pages, CardPaper.FOUR_BY_SIX_INCH, SheetPaper.LETTER, Cards.PRINTED))) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo(612, within(0.01f));
+            assertThat(CodeReader.readHalf(document, 0, true))
+                    .isEqualTo(Cards.typical().head().code());
+            assertThat(CodeReader.readHalf(document, 0, false))
+                    .isEqualTo(Cards.random(7).head().code());
+            assertThat(CodeReader.readHalf(document, 1, true))
+                    .isEqualTo(Cards.dead().head().code());
         }
     }
 
@@ -149,33 +154,5 @@ class PdfCardWriterTest {
 
     private PDDocument read(CalfPage card, CardPaper paper) throws IOException {
         return Loader.loadPDF(writer.write(card, paper, Cards.PRINTED));
-    }
-
-    /** A picture as ZXing wants it: the lightness of each dot. */
-    private static final class Picture extends LuminanceSource {
-        private final BufferedImage image;
-
-        Picture(BufferedImage image) {
-            super(image.getWidth(), image.getHeight());
-            this.image = image;
-        }
-
-        @Override
-        public byte[] getRow(int y, byte[] row) {
-            byte[] lightness = row != null && row.length >= getWidth() ? row : new byte[getWidth()];
-            for (int x = 0; x < getWidth(); x++) {
-                lightness[x] = (byte) (image.getRGB(x, y) & 0xFF);
-            }
-            return lightness;
-        }
-
-        @Override
-        public byte[] getMatrix() {
-            byte[] all = new byte[getWidth() * getHeight()];
-            for (int y = 0; y < getHeight(); y++) {
-                System.arraycopy(getRow(y, new byte[getWidth()]), 0, all, y * getWidth(), getWidth());
-            }
-            return all;
-        }
     }
 }
