@@ -1,6 +1,7 @@
 package strawbed.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -30,8 +31,8 @@ public record CalfHead(
         lines = List.copyOf(lines);
     }
 
-    /** What the square code says, in the same form whatever the language. */
+    /** What the square code says, in the same form whatever the language; capitals make a code of fewer squares. */
     public String code() {
-        return "calf " + id + " record " + newestFact;
+        return "CALF " + id.toString().toUpperCase(Locale.ROOT) + " RECORD " + newestFact;
     }
 }

@@ -218,7 +218,7 @@ class CardContentsTest {
     void the_code_names_the_calf_and_the_newest_fact_that_the_card_knows_of() {
         Told told = Calves.easyBirth();
         int known = told.events().size();
-        String calf = "calf " + told.record().id() + " record ";
+        String calf = "CALF " + told.record().id().toString().toUpperCase(Locale.ROOT) + " RECORD ";
         assertThat(page(told, "04:00").head().code()).isEqualTo(calf + known);
         told.open("B", "03:40", "77", null);
         assertThat(page(told, "04:00").head().code()).as("another calf's fact").isEqualTo(calf + known);

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -115,7 +116,7 @@ class PdfCardWriterTest {
                 new CalfPage[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7), Cards.dead()}) {
             try (PDDocument document = read(card, paper)) {
                 assertThat(CodeReader.read(document, 0))
-                        .isEqualTo("calf " + card.head().id() + " record "
+                        .isEqualTo("CALF " + card.head().id().toString().toUpperCase(Locale.ROOT) + " RECORD "
                                 + card.head().newestFact());
             }
         }
