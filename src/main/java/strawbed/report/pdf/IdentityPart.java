@@ -24,8 +24,7 @@ final class IdentityPart {
 
     /** The title small, and each paragraph on one line. */
     double least() {
-        int lines = Math.max(paragraphs(true).size(), paragraphs(false).size());
-        return (Measures.READ + lines * Measures.NOTE_LEAST) * Typeface.LINE + UNDER_TITLE;
+        return lay(0, Measures.READ).height();
     }
 
     Block lay(double height) {

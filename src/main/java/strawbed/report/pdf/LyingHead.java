@@ -37,7 +37,7 @@ final class LyingHead implements Head {
 
     @Override
     public double wanted() {
-        return WANTED;
+        return numberShare == READ_IN_HAND ? lay(Double.MAX_VALUE).height() : WANTED;
     }
 
     @Override

@@ -46,7 +46,7 @@ final class ToDoPart {
         if (toDos.isEmpty()) {
             return Paragraph.ofLines(type, Run.bold(words.word(CardWord.NOTHING_TO_DO)), capHeight, width, 1);
         }
-        for (int shown = toDos.size(); shown > 1; shown--) {
+        for (int shown = toDos.size(); shown > 0; shown--) {
             for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
                 Block block = rows(shown, columns);
                 if (block.height() <= room) {

@@ -8,7 +8,7 @@ import strawbed.report.CalfHead;
 final class UprightHead implements Head {
     private static final double GAP = 3;
     /** Read from three metres: capitals of 30 arc-minutes. Our own choice; ISO 9241-3 as quoted calls 20 comfortable. */
-    private static final double NUMBER_FROM_AFAR = 26;
+    private static final double NUMBER_FROM_AFAR = 26.01;
 
     private final Type type;
     private final CalfHead head;
