@@ -4,32 +4,27 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
-import strawbed.card.CardContents;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.care.Farm;
 import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
-import strawbed.report.CalfCard;
-import strawbed.report.pdf.CardPaper;
-import strawbed.report.pdf.PdfCardWriter;
 import strawbed.text.CalfNames;
 import strawbed.text.DuePhrases;
 import strawbed.text.Messages;
 import strawbed.text.Prompts;
 
-/** Turns prompts into sentences, and writes cards. */
+/** Turns prompts into sentences. */
 final class Answers {
-    private final Messages messages;
     private final Settings settings;
     private final Prompts prompts;
     private final DuePhrases duePhrases;
     private final CalfNames names;
 
     Answers(Messages messages, Settings settings) {
-        this.messages = messages;
         this.settings = settings;
         this.prompts = new Prompts(messages, settings.zone(), settings.clock());
         this.duePhrases = new DuePhrases(messages, settings.zone());
@@ -49,23 +44,17 @@ final class Answers {
     /** What is shown and what is spoken of one prompt. */
     record Said(String shown, String spoken) {}
 
-    /** As it is shown and spoken; a card is written, and sent to the printer where one is chosen, once for both. */
+    /** As it is shown and spoken; a card that was written goes on to the printer where one is chosen, once for both. */
     Said said(Prompt prompt, Herd herd, CardSender sender) {
-        if (!(prompt instanceof Prompt.PrintCard wanted)) {
-            return new Said(shown(prompt, herd), spoken(prompt, herd));
+        Said told = new Said(shown(prompt, herd), spoken(prompt, herd));
+        if (!(prompt instanceof Prompt.CardWritten written)) {
+            return told;
         }
-        CalfRecord calf = calf(wanted.calf(), herd);
-        Path file;
-        try {
-            file = writeCard(calf, herd, settings.data().resolve("cards"), CardPaper.FOUR_BY_SIX_INCH);
-        } catch (BadInputException failure) {
-            // Listening goes on without a card.
-            return new Said(String.valueOf(failure.getMessage()), String.valueOf(failure.getMessage()));
-        }
-        return sender.send(file, calf, herd).orElseGet(() -> {
-            String written = "Card written: " + file;
-            return new Said(written, written);
-        });
+        Optional<Said> sent = sender.send(Path.of(written.file()), calf(written.calf(), herd), herd);
+        return sent.map(news -> written.notNoted() == null
+                        ? news
+                        : new Said(told.shown() + " " + news.shown(), told.spoken() + " " + news.spoken()))
+                .orElse(told);
     }
 
     private String told(Prompt prompt, Herd herd, String otherwise) {
@@ -77,27 +66,7 @@ final class Answers {
             CalfRecord calf = calf(asked.calf(), herd);
             return duePhrases.calf(calf, DueList.of(calf, Farm.of(herd), now), now);
         }
-        if (prompt instanceof Prompt.PrintCard wanted) {
-            CalfRecord calf = calf(wanted.calf(), herd);
-            return "Card written: "
-                    + writeCard(calf, herd, settings.data().resolve("cards"), CardPaper.FOUR_BY_SIX_INCH);
-        }
         return otherwise;
-    }
-
-    /** Writes the card of a calf into a folder, under a clear name. */
-    Path writeCard(CalfRecord calf, Herd herd, Path folder, CardPaper paper) {
-        String name = names.of(calf, herd).replace(' ', '-');
-        String size = paper == CardPaper.A6 ? "-A6" : "";
-        return writeCardTo(calf, herd, folder.resolve("card-" + name + size + ".pdf"), paper);
-    }
-
-    /** Writes the card of a calf to a file. */
-    Path writeCardTo(CalfRecord calf, Herd herd, Path file, CardPaper paper) {
-        Instant now = settings.clock().instant();
-        CalfCard card = CardContents.of(calf, herd, now, messages, settings.zone(), "");
-        PrintedFile.write(file, new PdfCardWriter().write(card, paper, now), "The card");
-        return file;
     }
 
     /** The due list as lines: what, for which calf, when. */

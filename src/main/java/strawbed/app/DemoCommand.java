@@ -27,7 +27,6 @@ import strawbed.audio.Sound;
 import strawbed.audio.WavSource;
 import strawbed.calf.CalfRecord;
 import strawbed.dialog.Prompt;
-import strawbed.report.pdf.CardPaper;
 
 /** The command {@code strawbed demo}: an invented night, through the code that a microphone uses. */
 @Command(
@@ -125,9 +124,7 @@ final class DemoCommand implements Callable<Integer> {
         screen.println();
         screen.println("Cards:");
         for (CalfRecord calf : stage.herd().calves()) {
-            for (CardPaper paper : CardPaper.values()) {
-                screen.println("  " + stage.answers().writeCard(calf, stage.herd(), out, paper));
-            }
+            screen.println("  " + stage.answers().shown(stage.print(calf.id(), out), stage.herd()));
         }
     }
 

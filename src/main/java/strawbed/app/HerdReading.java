@@ -17,6 +17,7 @@ import strawbed.calf.Herd;
 import strawbed.care.CareWindow;
 import strawbed.care.Farm;
 import strawbed.event.CalfId;
+import strawbed.event.Event.CardPrinted;
 import strawbed.event.Event.ColostrumSourceNoted;
 import strawbed.event.Event.TwinNoted;
 import strawbed.event.RecordedEvent;
@@ -134,7 +135,9 @@ final class HerdReading {
                 .map(noted -> noted.event().batch())
                 .filter(Objects::nonNull)
                 .collect(Collectors.toSet())));
+        // What was printed long after needs no air.
         List<Instant> times = calf.history().stream()
+                .filter(entry -> !(entry.recorded().event() instanceof CardPrinted))
                 .map(entry -> entry.recorded().occurredAt())
                 .sorted()
                 .toList();

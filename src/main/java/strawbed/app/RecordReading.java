@@ -3,6 +3,7 @@ package strawbed.app;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import strawbed.calf.CalfRecord;
@@ -68,11 +69,10 @@ final class RecordReading {
                         .findFirst());
     }
 
-    /** The id that this is, in its one written form. */
+    /** The id that this is; in capitals it stands in the square code of a card. */
     static Optional<CalfId> id(String wanted) {
-        return wanted.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
-                ? Optional.of(CalfId.of(wanted))
-                : Optional.empty();
+        String id = wanted.toLowerCase(Locale.ROOT);
+        return id.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}") ? Optional.of(CalfId.of(id)) : Optional.empty();
     }
 
     /** The protocols of the record; none where there is no record yet. */

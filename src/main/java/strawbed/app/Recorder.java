@@ -130,6 +130,26 @@ final class Recorder {
         }
     }
 
+    /**
+     * Takes prints into the record. They are no entry that somebody confirmed, so that an undo goes past them.
+     *
+     * @return empty if the record took them, else why not
+     */
+    Optional<String> notePrints(List<NewEvent> prints) {
+        try {
+            herd = herd.plus(journal.append(prints.stream()
+                    .map(print -> new NewEvent(
+                            print.calf(),
+                            print.event(),
+                            print.occurredAt(),
+                            print.provenance().by(operator)))
+                    .toList()));
+            return Optional.empty();
+        } catch (JournalException failure) {
+            return Optional.of(LeftOpen.sentence(failure));
+        }
+    }
+
     Herd herd() {
         return herd;
     }

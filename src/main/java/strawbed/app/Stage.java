@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
@@ -11,12 +12,15 @@ import strawbed.audio.Sound;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
+import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.TimeOrderedIds;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.journal.EventJournal;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.report.pdf.CardPaper;
+import strawbed.report.pdf.CardPdfException;
 import strawbed.statement.Control;
 import strawbed.text.Messages;
 
@@ -32,6 +36,8 @@ final class Stage implements AutoCloseable {
     private final Answers answers;
     private final StationFile station;
     private final OlderCalves older;
+    private final CardPrinting printing;
+    private final Path cards;
 
     private Stage(
             EventJournal journal,
@@ -40,7 +46,11 @@ final class Stage implements AutoCloseable {
             Hearing hearing,
             Answers answers,
             StationFile station,
-            OlderCalves older) {
+            OlderCalves older,
+            CardPrinting printing,
+            Path cards) {
+        this.printing = printing;
+        this.cards = cards;
         this.journal = journal;
         this.ears = ears;
         this.recorder = recorder;
@@ -120,7 +130,16 @@ final class Stage implements AutoCloseable {
             noteOddTimes(herd, known, recorder, settings)
                     .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
             OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
-            return new Stage(journal, ears, recorder, ears.hearing(settings, origin), answers, station, older);
+            return new Stage(
+                    journal,
+                    ears,
+                    recorder,
+                    ears.hearing(settings, origin),
+                    answers,
+                    station,
+                    older,
+                    new CardPrinting(new Messages(Locale.US), settings, recorder::notePrints),
+                    settings.data().resolve("cards"));
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -141,16 +160,37 @@ final class Stage implements AutoCloseable {
     record Answer(Heard heard, List<Prompt> prompts) {}
 
     private Answer answer(Heard heard) {
-        List<Prompt> prompts = recorder.heard(heard);
+        List<Prompt> prompts = printed(recorder.heard(heard));
         catchUp();
         return new Answer(heard, prompts);
     }
 
     /** A key or button. */
     List<Prompt> pressed(Control control) {
-        List<Prompt> prompts = recorder.pressed(control);
+        List<Prompt> prompts = printed(recorder.pressed(control));
         catchUp();
         return prompts;
+    }
+
+    /** The prompts, with the cards that are wanted written and told of. */
+    private List<Prompt> printed(List<Prompt> prompts) {
+        return prompts.stream()
+                .map(prompt -> prompt instanceof Prompt.PrintCard wanted ? print(wanted.calf(), cards) : prompt)
+                .toList();
+    }
+
+    /** Writes a calf's card into a folder and notes it. A full disk stops no recording. */
+    Prompt print(CalfId calf, Path folder) {
+        CardPrinting.Wanted wanted = new CardPrinting.Wanted(herd().calf(calf).orElseThrow(), herd());
+        CardPaper paper = CardPaper.FOUR_BY_SIX_INCH;
+        try {
+            CardPrinting.Printed printed =
+                    printing.print(wanted, paper, folder.resolve(printing.fileName(wanted, paper)));
+            return new Prompt.CardWritten(
+                    calf, printed.file().toString(), printed.notNoted().orElse(null));
+        } catch (BadInputException | CardPdfException failure) {
+            return new Prompt.CardNotWritten(LeftOpen.sentence(failure));
+        }
     }
 
     /** The end: a pending statement goes to the open ones. */

@@ -26,6 +26,7 @@ import strawbed.event.Event.CalfNumbered;
 import strawbed.event.Event.CalfOpened;
 import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.CalvingEaseNoted;
+import strawbed.event.Event.CardPrinted;
 import strawbed.event.Event.ColostrumFed;
 import strawbed.event.Event.ColostrumLeft;
 import strawbed.event.Event.ColostrumSourceNoted;
@@ -277,6 +278,11 @@ public final class CalfRecord {
     /** The place it was moved to last. */
     public Optional<String> place() {
         return last(CalfMoved.class).map(moved -> moved.event().place());
+    }
+
+    /** What was printed of it. */
+    public List<Timed<CardPrinted>> prints() {
+        return all(CardPrinted.class);
     }
 
     // Colostrum.

@@ -14,7 +14,6 @@ import strawbed.care.AgeStart;
 import strawbed.care.ColostrumQuality;
 import strawbed.care.ColostrumTiming;
 import strawbed.care.FirstDose;
-import strawbed.event.Event.CalfDied;
 import strawbed.event.Event.CalfWeighed;
 import strawbed.event.Event.ColostrumTestedByBrix;
 import strawbed.event.Event.EarTagFitted;
@@ -29,10 +28,16 @@ import strawbed.text.Messages;
 record Facts(CalfRecord calf, FirstDose dose, Messages messages, Figures figures) {
     List<Fact> all() {
         List<Fact> facts = new ArrayList<>();
-        calf.death().ifPresent(died -> facts.add(fact(CARD_DIED, died(died))));
         facts.add(fact(CARD_FIRST_FEED, firstFeed()));
         facts.add(fact(CARD_FED, fed()));
         facts.add(fact(CARD_BRIX, calf.brix().map(this::brix).orElse("")));
+        facts.addAll(lasting());
+        return facts;
+    }
+
+    /** What stays true of it. */
+    List<Fact> lasting() {
+        List<Fact> facts = new ArrayList<>();
         facts.add(fact(CARD_WEIGHT, weight()));
         facts.add(fact(CARD_TAG, tag(Term.TagScheme.FARM)));
         String official = tag(Term.TagScheme.OFFICIAL);
@@ -44,12 +49,6 @@ record Facts(CalfRecord calf, FirstDose dose, Messages messages, Figures figures
 
     private Fact fact(MessageKey label, String value) {
         return new Fact(messages.text(label), value);
-    }
-
-    private String died(CalfDied died) {
-        return died.when() == Term.DeathTime.AT_BIRTH
-                ? messages.text(CARD_DIED_AT_BIRTH)
-                : figures.dayAndClock(died.at());
     }
 
     private String firstFeed() {

@@ -58,6 +58,17 @@ public sealed interface Prompt {
     /** A card is wanted. */
     record PrintCard(CalfId calf) implements Prompt {}
 
+    /**
+     * A card was written.
+     *
+     * @param file where it is
+     * @param notNoted why it is a copy that the record does not know; null for a print that it knows
+     */
+    record CardWritten(CalfId calf, String file, @Nullable String notNoted) implements Prompt {}
+
+    /** A card could not be written. */
+    record CardNotWritten(String reason) implements Prompt {}
+
     /** Nothing was announced that could be put off: due items are shown when asked for, not announced. */
     record NothingToPutOff() implements Prompt {}
 

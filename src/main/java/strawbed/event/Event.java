@@ -448,6 +448,25 @@ public sealed interface Event {
 
     // About the record itself.
 
+    /**
+     * A paper about the calf was printed; it takes the place of the one before.
+     *
+     * @param number 1 for the first of this calf
+     * @param size of the paper
+     */
+    record CardPrinted(int number, Term.Printout printout, Term.CardSize size) implements Event {
+        public CardPrinted {
+            if (number < 1) {
+                throw new IllegalArgumentException("a calf's prints are counted from 1, so none is number " + number);
+            }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.cardPrinted(this);
+        }
+    }
+
     /** An earlier event no longer counts: undone, or told better by another one. It stays in the record. */
     record EventWithdrawn(EventId event) implements Event {
         @Override
@@ -589,6 +608,8 @@ public sealed interface Event {
         R colostrumStored(ColostrumStored e);
 
         R protocolAdopted(ProtocolAdopted e);
+
+        R cardPrinted(CardPrinted e);
 
         R eventWithdrawn(EventWithdrawn e);
 

@@ -184,4 +184,18 @@ public interface Term {
         TREATMENT,
         VACCINE
     }
+
+    /** What is printed of a calf: for a living one its card, for a dead one what was recorded. */
+    enum Printout implements Term {
+        HUTCH_CARD,
+        RECORD_SHEET
+    }
+
+    /** The sizes of what is printed of a calf. */
+    enum CardSize implements Term {
+        FOUR_BY_SIX_INCH,
+        A6,
+        FOUR_BY_SIX_INCH_UPRIGHT,
+        A6_UPRIGHT
+    }
 }

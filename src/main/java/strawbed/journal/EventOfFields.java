@@ -99,6 +99,9 @@ final class EventOfFields {
                         in.number("brix"),
                         in.term("treatment", Term.ColostrumTreatment.class));
             case "ProtocolAdopted" -> new Event.ProtocolAdopted(in.must("settings", in.texts("settings")));
+            case "CardPrinted" ->
+                new Event.CardPrinted(
+                        whole("number"), term("printout", Term.Printout.class), term("size", Term.CardSize.class));
             case "EventWithdrawn" -> new Event.EventWithdrawn(new EventId(in.must("event", in.id("event"))));
             case "OperatorChosen" -> new Event.OperatorChosen(in.text("operator"));
             case "SoundsRemoved" -> new Event.SoundsRemoved(whole("count"), in.must("bytes", in.count("bytes")));

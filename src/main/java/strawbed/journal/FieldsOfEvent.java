@@ -224,6 +224,11 @@ final class FieldsOfEvent implements Event.Cases<WrittenFields> {
     }
 
     @Override
+    public WrittenFields cardPrinted(Event.CardPrinted e) {
+        return none().whole("number", e.number()).term("printout", e.printout()).term("size", e.size());
+    }
+
+    @Override
     public WrittenFields eventWithdrawn(Event.EventWithdrawn e) {
         return none().text("event", e.event().toString());
     }

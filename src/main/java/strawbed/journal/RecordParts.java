@@ -52,7 +52,7 @@ public interface RecordParts {
         return List.copyOf(portions);
     }
 
-    /** The calves of which any fact was recorded from the one day to the other. */
+    /** The calves of which any fact but a print was recorded from the one day to the other: a print is no care. */
     Set<CalfId> calvesRecorded(Instant from, Instant until);
 
     /**

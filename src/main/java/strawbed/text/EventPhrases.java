@@ -309,6 +309,11 @@ public final class EventPhrases implements Event.Cases<String> {
     }
 
     @Override
+    public String cardPrinted(Event.CardPrinted e) {
+        return wording.text(EVENT_CARD_PRINTED, wording.word(e.printout()), count(e.number()));
+    }
+
+    @Override
     public String eventWithdrawn(Event.EventWithdrawn e) {
         return wording.text(EVENT_WITHDRAWN);
     }

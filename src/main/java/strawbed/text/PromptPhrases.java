@@ -53,6 +53,14 @@ final class PromptPhrases {
         if (prompt instanceof Prompt.Noticed noticed) {
             return wording.text(PROMPT_NOTICED, new EventPhrases(wording, zone).of(noticed.event()));
         }
+        if (prompt instanceof Prompt.CardWritten written) {
+            return written.notNoted() == null
+                    ? wording.text(PROMPT_CARD_WRITTEN, written.file())
+                    : wording.text(PROMPT_CARD_COPIED, written.file(), Sentences.ended(written.notNoted()));
+        }
+        if (prompt instanceof Prompt.CardNotWritten failed) {
+            return wording.text(PROMPT_CARD_NOT_WRITTEN, Sentences.ended(failed.reason()));
+        }
         return wording.text(plain(prompt));
     }
 

@@ -21,6 +21,7 @@ import strawbed.audio.Sound;
 import strawbed.care.Caution;
 import strawbed.dialog.Prompt;
 import strawbed.event.Event;
+import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.RecordedEvent;
 import strawbed.event.Term;
@@ -185,6 +186,39 @@ class RecorderTest {
         assertThat(recorder.herd().byNumber("12").orElseThrow().sex()).isEmpty();
         assertThat(savedTypes()).contains("SexNoted").endsWith("EventWithdrawn", "EventWithdrawn");
         assertThat(hears("undo last entry")).containsExactly(new Prompt.NothingToUndo());
+    }
+
+    @Test
+    void undo_goes_past_a_print_to_what_somebody_confirmed() {
+        hasCalf("twelve");
+        recorder.choose("Ines");
+        hears("calf twelve bull navel dipped");
+        hears("confirm entry");
+        NewEvent print = new NewEvent(
+                recorder.herd().byNumber("12").orElseThrow().id(),
+                new Event.CardPrinted(1, Term.Printout.HUTCH_CARD, Term.CardSize.FOUR_BY_SIX_INCH),
+                clock.instant(),
+                Provenance.of(Provenance.Source.COMMAND));
+        assertThat(recorder.notePrints(List.of(print))).isEmpty();
+        assertThat(journal.all().get(journal.all().size() - 1).provenance().operator())
+                .isEqualTo("Ines");
+
+        assertThat(hears("undo last entry")).containsExactly(new Prompt.Undone(2));
+        assertThat(recorder.herd().byNumber("12").orElseThrow().prints()).hasSize(1);
+        assertThat(hears("undo last entry")).containsExactly(new Prompt.NothingToUndo());
+    }
+
+    @Test
+    void a_print_that_the_record_refuses_is_told_and_counts_nowhere() {
+        hasCalf("twelve");
+        journal.failNext("The disk is full.");
+        NewEvent print = new NewEvent(
+                recorder.herd().byNumber("12").orElseThrow().id(),
+                new Event.CardPrinted(1, Term.Printout.HUTCH_CARD, Term.CardSize.FOUR_BY_SIX_INCH),
+                clock.instant(),
+                Provenance.of(Provenance.Source.COMMAND));
+        assertThat(recorder.notePrints(List.of(print))).contains("The disk is full.");
+        assertThat(recorder.herd().byNumber("12").orElseThrow().prints()).isEmpty();
     }
 
     @Test

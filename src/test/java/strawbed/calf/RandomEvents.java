@@ -92,6 +92,7 @@ public final class RandomEvents {
                 () -> new Event.ColostrumStored("b1", volume(), maybe(decimal(50)), null),
                 () -> new Event.ProtocolAdopted(
                         new TreeMap<>(Map.of("target_within_hours", pick(List.of("1.5", "2", "3", "x"))))),
+                () -> new Event.CardPrinted(1 + random.nextInt(3), any(Term.Printout.class), any(Term.CardSize.class)),
                 () -> new Event.OperatorChosen(maybe("Ines")),
                 () -> new Event.SoundsRemoved(3, 4_000_000),
                 () -> new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.plusSeconds(60)),

@@ -106,6 +106,12 @@ final class ApprovedEvents {
             Map.entry("VetCalled.v1.silent", new Event.VetCalled(null)),
             Map.entry("TreatmentNoted.v1", new Event.TreatmentNoted(Term.Treatment.VACCINE, "0008.wav")),
             Map.entry("TreatmentNoted.v1.silent", new Event.TreatmentNoted(Term.Treatment.TREATMENT, null)),
+            Map.entry(
+                    "CardPrinted.v1",
+                    new Event.CardPrinted(2, Term.Printout.HUTCH_CARD, Term.CardSize.FOUR_BY_SIX_INCH)),
+            Map.entry(
+                    "CardPrinted.v1.record-sheet",
+                    new Event.CardPrinted(3, Term.Printout.RECORD_SHEET, Term.CardSize.A6_UPRIGHT)),
             Map.entry("OperatorChosen.v1", new Event.OperatorChosen("Ines")),
             Map.entry("OperatorChosen.v1.nobody", new Event.OperatorChosen(null)),
             Map.entry("SoundsRemoved.v1", new Event.SoundsRemoved(12, 5_000_000_000L)),

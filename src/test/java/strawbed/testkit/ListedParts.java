@@ -45,7 +45,8 @@ public final class ListedParts implements RecordParts {
 
     @Override
     public Set<CalfId> calvesRecorded(Instant from, Instant until) {
-        return calvesOf(event -> !day(event.recordedAt()).isBefore(day(from))
+        return calvesOf(event -> !(event.event() instanceof Event.CardPrinted)
+                && !day(event.recordedAt()).isBefore(day(from))
                 && !day(event.recordedAt()).isAfter(day(until)));
     }
 

@@ -183,6 +183,10 @@ class EventPhrasesTest {
                         "2 quarts of colostrum stored, batch 12, Brix 24 percent, frozen",
                         "two quarts of colostrum stored, batch one two, Brix twenty four percent, frozen"),
                 row(new Event.ProtocolAdopted(new TreeMap<>()), "protocol taken up"),
+                row(
+                        new Event.CardPrinted(2, Term.Printout.HUTCH_CARD, Term.CardSize.A6),
+                        "hutch card printed, print 2",
+                        "hutch card printed, print two"),
                 row(new Event.OperatorChosen("Ines"), "Ines works now"),
                 row(new Event.OperatorChosen(null), "nobody is chosen"),
                 row(

@@ -38,6 +38,7 @@ import strawbed.event.Provenance;
 import strawbed.event.Term;
 import strawbed.exchange.ade.WhyNotExported;
 import strawbed.protocol.CountedSign;
+import strawbed.report.CardWord;
 import strawbed.statement.Doubt;
 
 /** Every key has its text and every text its key. */
@@ -139,6 +140,7 @@ class MessagesTest {
                 AntibodyMass.MassGrade.class,
                 StoredColostrum.StockState.class,
                 Doubt.TagFault.class,
+                CardWord.class,
                 Target.Reason.class);
         return Stream.concat(terms, others.stream())
                 .flatMap(list -> Arrays.stream(list.getEnumConstants()))

@@ -258,6 +258,8 @@ class PromptsTest {
                 new Prompt.TellDue(),
                 new Prompt.TellCalf(Told.calf("A")),
                 new Prompt.PrintCard(Told.calf("A")),
+                new Prompt.CardWritten(Told.calf("A"), "cards/card-12.pdf", "no room on drive 2"),
+                new Prompt.CardNotWritten("no room on drive 2"),
                 new Prompt.NothingToPutOff(),
                 new Prompt.Noticed(new Event.ClockChanged(Instant.EPOCH, Instant.EPOCH.minusSeconds(90))),
                 new Prompt.Paused(),
@@ -268,6 +270,14 @@ class PromptsTest {
             assertThat(PROMPTS.shown(prompt)).isNotBlank();
             assertThat(PROMPTS.spoken(prompt)).isNotBlank().doesNotContainPattern("[0-9°]");
         });
+    }
+
+    @Test
+    void a_card_that_the_record_does_not_know_of_is_told_to_be_a_copy() {
+        assertThat(PROMPTS.shown(new Prompt.CardWritten(Told.calf("A"), "cards/card-calf-12.pdf", null)))
+                .isEqualTo("Card written: cards/card-calf-12.pdf");
+        assertThat(PROMPTS.shown(new Prompt.CardWritten(Told.calf("A"), "card.pdf", "the disk is full")))
+                .isEqualTo("Card written as a copy: card.pdf It is not noted in the record: the disk is full.");
     }
 
     private static String odd(Event event) {

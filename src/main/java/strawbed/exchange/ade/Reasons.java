@@ -225,6 +225,11 @@ record Reasons(boolean damKnown, boolean lastTold) implements Event.Cases<WhyNot
     }
 
     @Override
+    public WhyNotExported cardPrinted(Event.CardPrinted e) {
+        return ABOUT_THE_RECORD;
+    }
+
+    @Override
     public WhyNotExported eventWithdrawn(Event.EventWithdrawn e) {
         return ABOUT_THE_RECORD;
     }

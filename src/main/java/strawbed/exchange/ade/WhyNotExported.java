@@ -4,7 +4,7 @@ package strawbed.exchange.ade;
 public enum WhyNotExported {
     /** It no longer counts. */
     WITHDRAWN,
-    /** It withdraws another event, and says nothing of an animal. */
+    /** It is about the record, such as a withdrawal or a print, and says nothing of an animal. */
     ABOUT_THE_RECORD,
     /** The same was told again later, and the later word is exported. */
     TOLD_AGAIN,

@@ -63,7 +63,8 @@ final class EventParts {
 
     Set<CalfId> calvesRecorded(Handle handle, Instant from, Instant until) {
         return calves(handle.createQuery("SELECT DISTINCT calf FROM event"
-                        + " WHERE substr(recorded_at, 1, 10) BETWEEN :from AND :until AND calf IS NOT NULL")
+                        + " WHERE substr(recorded_at, 1, 10) BETWEEN :from AND :until AND calf IS NOT NULL"
+                        + " AND type <> 'CardPrinted'")
                 .bind("from", day(from))
                 .bind("until", day(until)));
     }

@@ -2,6 +2,7 @@ package strawbed.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import strawbed.report.CardWords;
 
 /** The cautions: bold sentences, each behind a black warning triangle. */
 final class CautionPart {
@@ -14,8 +15,10 @@ final class CautionPart {
     private final Type type;
     private final List<String> cautions;
     private final double width;
+    private final CardWords words;
 
-    CautionPart(Type type, List<String> cautions, double width) {
+    CautionPart(Type type, List<String> cautions, double width, CardWords words) {
+        this.words = words;
         this.type = type;
         this.cautions = cautions;
         this.width = width;
@@ -42,20 +45,16 @@ final class CautionPart {
                 return block;
             }
         }
-        return sentence(onScreen(cautions.size(), ""), Measures.NOTE_LEAST);
+        return sentence(words.onScreen(cautions.size()), Measures.NOTE_LEAST);
     }
 
     private Block first(int shown, double capHeight) {
         List<Block> sentences = new ArrayList<>();
         cautions.subList(0, shown).forEach(caution -> sentences.add(sentence(caution, capHeight)));
         if (shown < cautions.size()) {
-            sentences.add(sentence(onScreen(cautions.size() - shown, "more "), capHeight));
+            sentences.add(sentence(words.moreOnScreen(cautions.size() - shown), capHeight));
         }
         return Flow.of(sentences, width, SENTENCE_GAP);
-    }
-
-    private static String onScreen(int count, String more) {
-        return count + " " + more + (count == 1 ? "caution is" : "cautions are") + " on the screen.";
     }
 
     private Block sentence(String words, double capHeight) {

@@ -66,12 +66,8 @@ sealed interface Drawn {
         }
     }
 
-    /** A square code without its white border. */
+    /** A square code without its white border; its role tells what it says. */
     record Code(Box box, SquareCode code, Role role) implements Drawn {
-        Code(Box box, SquareCode code) {
-            this(box, code, Role.figure(SquareCode.SPOKEN));
-        }
-
         @Override
         public Code as(Role other) {
             return new Code(box, code, other);

@@ -2,45 +2,94 @@ package strawbed.report.pdf;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import strawbed.report.CalfCard;
+import strawbed.report.CalfPage;
+import strawbed.report.RecordSheet;
 
 /**
- * Writes a calf's card as a PDF file of one page.
+ * Writes what is printed of a calf as a PDF file: one card on a page of its size, or several on sheets.
  *
- * <p>The same card, paper and time give the same bytes. One writer may be used by any number of threads.
+ * <p>The same content, paper and time give the same bytes. One writer may be used by any number of threads.
  */
 public final class PdfCardWriter {
     /**
-     * The card as the bytes of a PDF file.
+     * One calf's page as the bytes of a PDF file.
      *
-     * @param printedAt when the card is printed; the timeline is black up to that moment
+     * @param printedAt when it is printed; a card's timeline is black up to that moment
      * @throws CardPdfException if the fonts are missing from the program or the file cannot be put together
      */
-    public byte[] write(CalfCard card, CardPaper paper, Instant printedAt) {
+    public byte[] write(CalfPage page, CardPaper paper, Instant printedAt) {
         try (Type type = Type.open()) {
-            return PdfFile.of(
-                    type,
-                    List.of(CardLayout.of(type, card, paper, printedAt)),
-                    paper.width(),
-                    paper.height(),
-                    Description.of("Calf card " + card.number(), identity(card.id(), printedAt), printedAt));
+            List<List<Drawn>> pages = List.of(lay(type, page, paper, printedAt));
+            return PdfFile.of(type, pages, paper.width(), paper.height(), description(List.of(page), pages, printedAt));
         } catch (IOException e) {
-            throw new CardPdfException(
-                    "The card of " + card.number() + " could not be made: " + e.getMessage()
-                            + " The records are safe; read the calf's times on the screen.",
-                    e);
+            throw failed(page.head().number(), e);
         }
     }
 
-    /** Made of calf and time. */
-    private static byte[] identity(UUID calf, Instant printedAt) {
-        ByteBuffer bytes = ByteBuffer.allocate(3 * Long.BYTES);
-        bytes.putLong(calf.getMostSignificantBits());
-        bytes.putLong(calf.getLeastSignificantBits());
-        bytes.putLong(printedAt.toEpochMilli());
-        return bytes.array();
+    /**
+     * Several calves' pages, two on a standing sheet with marks to cut along, in true size.
+     *
+     * @param card a lying one
+     * @throws CardPdfException as {@link #write}
+     */
+    public byte[] writeSheets(List<? extends CalfPage> pages, CardPaper card, SheetPaper sheet, Instant printedAt) {
+        if (pages.isEmpty() || card.isUpright()) {
+            throw new IllegalArgumentException("a sheet needs cards that lie, not " + pages.size() + " of " + card);
+        }
+        try (Type type = Type.open()) {
+            List<List<Drawn>> cards = new ArrayList<>();
+            for (CalfPage page : pages) {
+                cards.add(lay(type, page, card, printedAt));
+            }
+            List<List<Drawn>> sheets = TwoUpLayout.of(cards, card, sheet);
+            return PdfFile.of(type, sheets, sheet.width(), sheet.height(), description(pages, sheets, printedAt));
+        } catch (IOException e) {
+            throw failed(pages.stream().map(page -> page.head().number()).collect(Collectors.joining(", ")), e);
+        }
+    }
+
+    static List<Drawn> lay(Type type, CalfPage page, CardPaper paper, Instant printedAt) {
+        if (page instanceof CalfCard card) {
+            return CardLayout.of(type, card, paper, printedAt);
+        }
+        if (page instanceof RecordSheet sheet) {
+            return RecordLayout.of(type, sheet, paper);
+        }
+        throw new AssertionError(page);
+    }
+
+    private static Description description(List<? extends CalfPage> pages, List<List<Drawn>> drawn, Instant printedAt) {
+        String title = pages.stream().map(CalfPage::title).collect(Collectors.joining(", "));
+        return Description.of(title, identity(pages, drawn, printedAt), printedAt);
+    }
+
+    /** Made of calves, words and time. */
+    private static byte[] identity(List<? extends CalfPage> pages, List<List<Drawn>> drawn, Instant printedAt) {
+        String words = pages.stream().map(page -> page.head().code()).collect(Collectors.joining("\n"))
+                + drawn.stream()
+                        .flatMap(List::stream)
+                        .filter(Drawn.Words.class::isInstance)
+                        .map(thing -> ((Drawn.Words) thing).text())
+                        .collect(Collectors.joining("\n"));
+        UUID ofWords = UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8));
+        return ByteBuffer.allocate(3 * Long.BYTES)
+                .putLong(ofWords.getMostSignificantBits())
+                .putLong(ofWords.getLeastSignificantBits())
+                .putLong(printedAt.toEpochMilli())
+                .array();
+    }
+
+    private static CardPdfException failed(String calves, IOException e) {
+        return new CardPdfException(
+                "The card of " + calves + " could not be made: " + e.getMessage()
+                        + " The records are safe; read the calf's times on the screen.",
+                e);
     }
 }

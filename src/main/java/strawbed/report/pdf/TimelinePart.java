@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import strawbed.report.CardWord;
+import strawbed.report.CardWords;
 import strawbed.report.Mark;
 import strawbed.report.MarkKind;
 import strawbed.report.Timeline;
@@ -21,16 +23,19 @@ final class TimelinePart {
     private static final double TICK = 1;
     private static final double LONG_TICK = 1.6;
     private static final double HOUR_TEXT_TOP = LONG_TICK + 0.4;
+    private static final double HOUR_TEXT_GAP = 1.4;
     private static final int HOURS = (int) Timeline.LENGTH.toHours();
     private static final int LABELLED_HOURS = 6;
 
     private final Type type;
     private final Timeline timeline;
     private final Instant printedAt;
+    private final CardWords words;
     private final double width;
     private final double axis;
 
-    TimelinePart(Type type, Timeline timeline, Instant printedAt, double width) {
+    TimelinePart(Type type, Timeline timeline, Instant printedAt, double width, CardWords words) {
+        this.words = words;
         this.type = type;
         this.timeline = timeline;
         this.printedAt = printedAt;
@@ -42,7 +47,7 @@ final class TimelinePart {
         List<Drawn> drawn = new ArrayList<>();
         double y = 0;
         for (MarkKind kind : MarkKind.values()) {
-            drawn.add(centred(type.tight(word(kind), Weight.BOLD, Measures.NOTE), y, size));
+            drawn.add(centred(type.tight(lane(kind), Weight.BOLD, Measures.NOTE), y, size));
             lane(kind, size).at(0, y).forEach(drawn::add);
             y += size.height();
         }
@@ -55,22 +60,29 @@ final class TimelinePart {
 
     /** The same as the drawing tells, kind by kind. */
     private String spoken() {
-        String start = "The first " + HOURS + " hours from " + (timeline.startIsBirth() ? "birth" : "when first seen");
+        String start = words.word(CardWord.FIRST_DAY) + ", " + words.word(start());
         return Stream.of(MarkKind.values())
-                .map(kind -> word(kind) + ": "
-                        + timeline.marks().stream()
-                                .filter(mark -> mark.kind() == kind)
-                                .sorted(Comparator.comparing(Mark::afterStart))
-                                .map(TimelinePart::spoken)
-                                .collect(Collectors.collectingAndThen(
-                                        Collectors.joining(", "), marks -> marks.isEmpty() ? "none" : marks)))
+                .map(kind -> words.word(word(kind)) + ": " + spoken(kind))
                 .collect(Collectors.joining("; ", start + ". ", "."));
     }
 
-    private static String spoken(Mark mark) {
-        return Stream.of(mark.clock(), mark.label(), mark.done() ? "done" : "planned")
-                .filter(words -> !words.isBlank())
+    private String spoken(MarkKind kind) {
+        String marks = timeline.marks().stream()
+                .filter(mark -> mark.kind() == kind)
+                .sorted(Comparator.comparing(Mark::afterStart))
+                .map(this::spoken)
+                .collect(Collectors.joining(", "));
+        return marks.isEmpty() ? words.word(CardWord.NONE) : marks;
+    }
+
+    private String spoken(Mark mark) {
+        return Stream.of(mark.clock(), mark.label(), words.word(mark.done() ? CardWord.DONE : CardWord.PLANNED))
+                .filter(word -> !word.isBlank())
                 .collect(Collectors.joining(" "));
+    }
+
+    private CardWord start() {
+        return timeline.startIsBirth() ? CardWord.FROM_BIRTH : CardWord.FROM_FIRST_SEEN;
     }
 
     private Block lane(MarkKind kind, LaneSize size) {
@@ -102,16 +114,20 @@ final class TimelinePart {
 
     private double addHours(double y, List<Drawn> drawn) {
         double bottom = y;
+        double free = AXIS_LEFT;
         for (int hour = 0; hour <= HOURS; hour++) {
             boolean labelled = hour % LABELLED_HOURS == 0;
             double x = AXIS_LEFT + axis * hour / HOURS;
             double left = Math.min(x, AXIS_LEFT + axis - Measures.THIN_LINE);
             drawn.add(new Drawn.Bar(new Box(left, y, Measures.THIN_LINE, labelled ? LONG_TICK : TICK)));
             if (labelled) {
-                Drawn.Words words = type.tight(hourWord(hour), Weight.REGULAR, Measures.NOTE_LEAST);
-                double shift = words.box().width() * (hour == 0 ? 0 : hour == HOURS ? 1 : 0.5);
-                Drawn.Words placed = words.moved(x - shift, y + HOUR_TEXT_TOP);
-                drawn.add(placed);
+                Drawn.Words text = type.tight(hourWord(hour), Weight.REGULAR, Measures.NOTE_LEAST);
+                double shift = text.box().width() * (hour == 0 ? 0 : hour == HOURS ? 1 : 0.5);
+                Drawn.Words placed = text.moved(x - shift, y + HOUR_TEXT_TOP);
+                if (placed.box().x() >= free) {
+                    drawn.add(placed);
+                    free = placed.box().right() + HOUR_TEXT_GAP;
+                }
                 bottom = Math.max(bottom, placed.box().bottom());
             }
         }
@@ -120,16 +136,21 @@ final class TimelinePart {
 
     private String hourWord(int hour) {
         if (hour > 0) {
-            return hour + " h";
+            return type.regular().printable(words.hours(hour));
         }
-        return timeline.startIsBirth() ? "birth" : "first seen";
+        return type.regular().printable(words.word(start()));
     }
 
-    private static String word(MarkKind kind) {
+    /** The word in front of a lane. */
+    private String lane(MarkKind kind) {
+        return type.shortened(type.bold().printable(words.word(word(kind))), Weight.BOLD, Measures.NOTE, LABELS);
+    }
+
+    private static CardWord word(MarkKind kind) {
         return switch (kind) {
-            case FEED -> "FEED";
-            case DIP -> "NAVEL";
-            case CHECK -> "CHECK";
+            case FEED -> CardWord.FEED;
+            case DIP -> CardWord.NAVEL;
+            case CHECK -> CardWord.CHECK;
         };
     }
 

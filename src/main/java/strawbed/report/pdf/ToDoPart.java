@@ -3,6 +3,8 @@ package strawbed.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import strawbed.report.CardWord;
+import strawbed.report.CardWords;
 import strawbed.report.ToDo;
 
 /** What is still to do, each with a box to tick by pen. */
@@ -11,41 +13,45 @@ final class ToDoPart {
     private static final double ROW_GAP = 1;
     private static final double COLUMN_GAP = 4;
     private static final int MOST_LINES = 2;
+    private static final int MOST_COLUMNS = 2;
 
     private final Type type;
     private final List<ToDo> toDos;
     private final double width;
     private final double capHeight;
+    private final CardWords words;
 
     /** @param capHeight of the words, in millimetres */
-    ToDoPart(Type type, List<ToDo> toDos, double width, double capHeight) {
+    ToDoPart(Type type, List<ToDo> toDos, double width, double capHeight, CardWords words) {
+        this.words = words;
         this.type = type;
         this.toDos = toDos;
         this.width = width;
         this.capHeight = capHeight;
     }
 
-    /** The height in which every task can be shown. */
-    double needed() {
+    /** The height in which every task can be shown in no more columns than that. */
+    double needed(int columns) {
         if (toDos.isEmpty()) {
             return lay(0).height();
         }
-        return Math.min(rows(toDos.size(), 1).height(), rows(toDos.size(), 2).height());
+        double oneColumn = rows(toDos.size(), 1).height();
+        return columns == 1
+                ? oneColumn
+                : Math.min(oneColumn, rows(toDos.size(), MOST_COLUMNS).height());
     }
 
     /** All in one column if they fit the room, else in two; else as many as fit, and how many are missing. */
     Block lay(double room) {
         if (toDos.isEmpty()) {
-            return Paragraph.ofLines(type, Run.bold("Nothing more to do is listed."), capHeight, width, 1);
+            return Paragraph.ofLines(type, Run.bold(words.word(CardWord.NOTHING_TO_DO)), capHeight, width, 1);
         }
-        Block oneColumn = rows(toDos.size(), 1);
-        if (oneColumn.height() <= room) {
-            return oneColumn;
-        }
-        for (int shown = toDos.size(); shown > 1; shown--) {
-            Block block = rows(shown, 2);
-            if (block.height() <= room) {
-                return block;
+        for (int shown = toDos.size(); shown > 0; shown--) {
+            for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+                Block block = rows(shown, columns);
+                if (block.height() <= room) {
+                    return block;
+                }
             }
         }
         return rows(1, 2);
@@ -56,7 +62,7 @@ final class ToDoPart {
         List<Block> cells = new ArrayList<>();
         toDos.subList(0, shown).forEach(toDo -> cells.add(task(toDo, cell)));
         if (shown < toDos.size()) {
-            cells.add(withoutBox("and " + (toDos.size() - shown) + " more", cell));
+            cells.add(withoutBox(words.more(toDos.size() - shown), cell));
         }
         List<Drawn> drawn = new ArrayList<>();
         double y = 0;
@@ -74,19 +80,19 @@ final class ToDoPart {
     }
 
     private Block task(ToDo toDo, double cell) {
-        List<Run> words = Stream.of(new Run(toDo.when(), Weight.BOLD), new Run(toDo.what(), Weight.REGULAR))
+        List<Run> runs = Stream.of(new Run(toDo.when(), Weight.BOLD), new Run(toDo.what(), Weight.REGULAR))
                 .filter(run -> !run.text().isBlank())
                 .toList();
         Drawn box = new Drawn.Sign(new Box(0, 0, Measures.TICK_BOX, Measures.TICK_BOX), Form.TICK_BOX, false);
-        return beside(Stream.of(box), words, cell);
+        return beside(Stream.of(box), runs, cell);
     }
 
-    private Block withoutBox(String words, double cell) {
-        return beside(Stream.empty(), Run.bold(words), cell);
+    private Block withoutBox(String text, double cell) {
+        return beside(Stream.empty(), Run.bold(text), cell);
     }
 
-    private Block beside(Stream<Drawn> box, List<Run> words, double cell) {
-        Block text = Paragraph.ofLines(type, words, capHeight, cell - TEXT_LEFT, MOST_LINES);
+    private Block beside(Stream<Drawn> box, List<Run> runs, double cell) {
+        Block text = Paragraph.ofLines(type, runs, capHeight, cell - TEXT_LEFT, MOST_LINES);
         double down = Math.max(0, (Measures.TICK_BOX - text.height()) / 2);
         List<Drawn> drawn = Stream.concat(box, text.at(TEXT_LEFT, down)).toList();
         return new Block(Math.max(Measures.TICK_BOX, text.height()), drawn);

@@ -12,9 +12,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
 import strawbed.report.CalfCard;
+import strawbed.report.CalfHead;
+import strawbed.report.CalfPage;
+import strawbed.report.CardFoot;
 import strawbed.report.Fact;
 import strawbed.report.Mark;
 import strawbed.report.MarkKind;
+import strawbed.report.RecordSheet;
 import strawbed.report.Timeline;
 import strawbed.report.ToDo;
 
@@ -43,13 +47,8 @@ final class Cards {
 
     static CalfCard typical() {
         return new CalfCard(
-                "417",
-                CALF,
-                "HEIFER",
-                "Tue 24 Nov 02:10",
-                "212",
-                "unassisted, forwards",
-                Optional.of("Twin of 418"),
+                "Calf card 417",
+                head("417", "HEIFER", "Tue 24 Nov 02:10", "212", "unassisted, forwards", Optional.of("Twin of 418")),
                 List.of(
                         new Fact("Weight", "41 kg"),
                         new Fact("Tag", "0417"),
@@ -74,8 +73,8 @@ final class Cards {
                         new ToDo("Dip the navel", "by 22:10"),
                         new ToDo("Blood sample", "Wed 25 Nov")),
                 List.of("Heifer twin to a bull: most are freemartins and will not breed. Test before rearing."),
-                "Printed Tue 24 Nov 12:10",
-                "Willow Bend Dairy");
+                new CardFoot("Print 1, Tue 24 Nov 12:10", "", "protocol 1f2e3d4c", "Willow Bend Dairy"),
+                new EnglishWords());
     }
 
     static CalfCard sparse() {
@@ -85,13 +84,14 @@ final class Cards {
     /** A calf of which nothing else was recorded. */
     static CalfCard named(String number) {
         return new CalfCard(
-                number,
-                CALF,
-                "sex not recorded",
-                "found 03:05, born between 02:00 and 03:05",
-                "306",
-                "not recorded",
-                Optional.empty(),
+                "Calf card " + number,
+                head(
+                        number,
+                        "sex not recorded",
+                        "found 03:05, born between 02:00 and 03:05",
+                        "306",
+                        "not recorded",
+                        Optional.empty()),
                 List.of(
                         new Fact("Weight", ""),
                         new Fact("Tag", ""),
@@ -101,8 +101,8 @@ final class Cards {
                 new Timeline(BIRTH, false, List.of()),
                 List.of(),
                 List.of(),
-                "Printed Tue 24 Nov 03:20",
-                "Willow Bend Dairy");
+                new CardFoot("Copy, Tue 24 Nov 03:20", "", "", "Willow Bend Dairy"),
+                new EnglishWords());
     }
 
     static CalfCard crowded() {
@@ -117,13 +117,14 @@ final class Cards {
             toDos.add(new ToDo(i % 2 == 0 ? "Feed, 2 qt of colostrum" : "Dip the navel", "by 1" + i + ":10"));
         }
         return new CalfCard(
-                "10417",
-                CALF,
-                "BULL",
-                "found 03:05, born between 02:00 and 03:05",
-                "Begoña of the Long Meadow (212)",
-                "hard pull by two people, backwards, slow to breathe",
-                Optional.of("Twin of 418 and 419"),
+                "Calf card 10417",
+                head(
+                        "10417",
+                        "BULL",
+                        "found 03:05, born between 02:00 and 03:05",
+                        "Begoña of the Long Meadow (212)",
+                        "hard pull by two people, backwards, slow to breathe",
+                        Optional.of("Twin of 418 and 419")),
                 List.of(
                         new Fact("Weight", "not recorded"),
                         new Fact("Tag", "840 003 123 456 789"),
@@ -137,8 +138,65 @@ final class Cards {
                         "Colostrum below 22 % Brix: ask the herd manager about a replacer.",
                         "The first feed was later than 2 hours after birth: watch this calf closely and call the vet"
                                 + " if it does not stand."),
-                "Printed Tue 24 Nov 12:10",
-                "Willow Bend Dairy");
+                new CardFoot(
+                        "Print 12, Tue 24 Nov 12:10",
+                        "in place of print 11, Mon 23:10",
+                        "protocol 1f2e3d4c",
+                        "Willow Bend Dairy"),
+                new EnglishWords());
+    }
+
+    static RecordSheet dead() {
+        List<Fact> recorded = new ArrayList<>();
+        recorded.add(new Fact("02:12", "breathing well"));
+        recorded.add(new Fact("02:30", "navel dipped with iodine 7 percent"));
+        recorded.add(new Fact("02:55", "fed 3 quarts by bottle"));
+        return new RecordSheet(
+                "Record of calf 417",
+                new CalfHead(
+                        "417",
+                        CALF,
+                        12,
+                        "DEAD",
+                        Optional.of("HEIFER, Twin of 418"),
+                        List.of(
+                                new Fact("Died", "Tue 24 Nov 05:40, told 05:42"),
+                                new Fact("Born", "Tue 24 Nov 02:10"),
+                                new Fact("Dam", ""),
+                                new Fact("Birth", "unassisted"))),
+                recorded,
+                List.of(new Fact("Tests", ""), new Fact("Weight", ""), new Fact("Tag", "0417")),
+                new CardFoot("Print 2, Tue 24 Nov 06:00", "in place of print 1, 03:20", "", ""),
+                new EnglishWords());
+    }
+
+    static CalfPage randomPage(long seed) {
+        if (seed % 4 != 0) {
+            return random(seed);
+        }
+        Random random = new Random(seed);
+        CalfCard living = random(seed);
+        List<Fact> recorded = new ArrayList<>();
+        times(random, 80, () -> recorded.add(new Fact("0" + random.nextInt(10) + ":10", any(random))));
+        List<Fact> lines = new ArrayList<>(living.head().lines());
+        lines.add(0, new Fact("Died", any(random)));
+        CalfHead head = living.head();
+        return new RecordSheet(
+                living.title(),
+                new CalfHead(head.number(), head.id(), head.newestFact(), "DEAD", head.beside(), lines),
+                recorded,
+                living.facts(),
+                living.foot(),
+                living.words());
+    }
+
+    private static CalfHead head(
+            String number, String sex, String born, String dam, String birth, Optional<String> twin) {
+        return new CalfHead(number, CALF, 1234567, sex, twin, lines(born, dam, birth));
+    }
+
+    private static List<Fact> lines(String born, String dam, String birth) {
+        return List.of(new Fact("Born", born), new Fact("Dam", dam), new Fact("Birth", birth));
     }
 
     static CalfCard random(long seed) {
@@ -162,19 +220,24 @@ final class Cards {
                 6,
                 () -> cautions.add(String.join(" ", Collections.nCopies(1 + random.nextInt(12), any(random)))));
         return new CalfCard(
-                random.nextBoolean() ? String.valueOf(random.nextInt(100_000)) : any(random),
-                new UUID(random.nextLong(), random.nextLong()),
-                random.nextBoolean() ? "HEIFER" : any(random),
                 any(random),
-                any(random),
-                random.nextBoolean() ? "" : any(random),
-                random.nextBoolean() ? Optional.empty() : Optional.of(any(random)),
+                new CalfHead(
+                        random.nextBoolean() ? String.valueOf(random.nextInt(100_000)) : any(random),
+                        new UUID(random.nextLong(), random.nextLong()),
+                        random.nextLong(1L << 40),
+                        random.nextBoolean() ? "HEIFER" : any(random),
+                        random.nextBoolean() ? Optional.empty() : Optional.of(any(random)),
+                        lines(any(random), any(random), random.nextBoolean() ? "" : any(random))),
                 facts,
                 new Timeline(BIRTH.plusSeconds(random.nextInt(200_000) - 100_000), random.nextBoolean(), marks),
                 toDos,
                 cautions,
-                any(random),
-                random.nextBoolean() ? "" : any(random));
+                new CardFoot(
+                        any(random),
+                        random.nextBoolean() ? "" : "in place of print 11, Mon 23:10",
+                        random.nextBoolean() ? "" : "protocol 1f2e3d4c",
+                        random.nextBoolean() ? "" : any(random)),
+                new EnglishWords());
     }
 
     private static Mark mark(MarkKind kind, int minutes, String label, boolean done) {

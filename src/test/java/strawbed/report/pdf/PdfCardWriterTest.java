@@ -3,37 +3,29 @@ package strawbed.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.LuminanceSource;
 import com.google.zxing.ReaderException;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import strawbed.report.CalfCard;
+import strawbed.report.CalfPage;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PdfCardWriterTest {
     private static final int RANDOM_CARDS = 40;
-    /** The dots per inch of common thermal label printers: 8 dots a millimetre. */
-    private static final float LABEL_PRINTER = 203.2f;
-
     private final PdfCardWriter writer = new PdfCardWriter();
 
     /** 4 by 6 inch is 288 by 432 points of 1/72 inch; A6 is 105 by 148 mm in ISO 216. */
@@ -54,7 +46,8 @@ class PdfCardWriterTest {
         assertThat(text(Cards.typical()))
                 .contains("417", "HEIFER", "Born", "Tue 24 Nov 02:10", "Twin of 418", "unassisted, forwards")
                 .contains("Weight", "41 kg", "24.5 % Brix", "3 qt (2.8 L)", "55 min after birth")
-                .contains("by 16:10", "Look at the calf", "03:05 3 qt", "Printed Tue 24 Nov 12:10 · Willow Bend Dairy");
+                .contains(
+                        "by 16:10", "Look at the calf", "03:05 3 qt", "Print 1, Tue 24 Nov 12:10 · protocol 1f2e3d4c");
     }
 
     @Test
@@ -119,12 +112,29 @@ class PdfCardWriterTest {
     @ParameterizedTest
     @EnumSource
     void the_square_code_reads_from_a_black_and_white_label(CardPaper paper) throws IOException, ReaderException {
-        for (CalfCard card : new CalfCard[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7)}) {
+        for (CalfPage card :
+                new CalfPage[] {Cards.typical(), Cards.sparse(), Cards.crowded(), Cards.random(7), Cards.dead()}) {
             try (PDDocument document = read(card, paper)) {
-                BufferedImage dots = new PDFRenderer(document).renderImageWithDPI(0, LABEL_PRINTER, ImageType.BINARY);
-                BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(new Picture(dots)));
-                assertThat(new QRCodeReader().decode(bitmap).getText()).isEqualTo("strawbed:calf:" + card.id());
+                assertThat(CodeReader.read(document, 0))
+                        .isEqualTo("CALF " + card.head().id().toString().toUpperCase(Locale.ROOT) + " RECORD "
+                                + card.head().newestFact());
             }
+        }
+    }
+
+    @Test
+    void each_card_on_a_sheet_keeps_its_code() throws IOException, ReaderException {
+        List<CalfPage> pages = List.of(Cards.typical(), Cards.random(7), Cards.dead());
+        try (PDDocument document = Loader.loadPDF(
+                writer.writeSheets(pages, CardPaper.FOUR_BY_SIX_INCH, SheetPaper.LETTER, Cards.PRINTED))) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo(612, within(0.01f));
+            assertThat(CodeReader.readHalf(document, 0, true))
+                    .isEqualTo(Cards.typical().head().code());
+            assertThat(CodeReader.readHalf(document, 0, false))
+                    .isEqualTo(Cards.random(7).head().code());
+            assertThat(CodeReader.readHalf(document, 1, true))
+                    .isEqualTo(Cards.dead().head().code());
         }
     }
 
@@ -137,41 +147,13 @@ class PdfCardWriterTest {
         }
     }
 
-    private String text(CalfCard card) throws IOException {
+    private String text(CalfPage card) throws IOException {
         try (PDDocument document = read(card, CardPaper.A6)) {
             return new PDFTextStripper().getText(document);
         }
     }
 
-    private PDDocument read(CalfCard card, CardPaper paper) throws IOException {
+    private PDDocument read(CalfPage card, CardPaper paper) throws IOException {
         return Loader.loadPDF(writer.write(card, paper, Cards.PRINTED));
-    }
-
-    /** A picture as ZXing wants it: the lightness of each dot. */
-    private static final class Picture extends LuminanceSource {
-        private final BufferedImage image;
-
-        Picture(BufferedImage image) {
-            super(image.getWidth(), image.getHeight());
-            this.image = image;
-        }
-
-        @Override
-        public byte[] getRow(int y, byte[] row) {
-            byte[] lightness = row != null && row.length >= getWidth() ? row : new byte[getWidth()];
-            for (int x = 0; x < getWidth(); x++) {
-                lightness[x] = (byte) (image.getRGB(x, y) & 0xFF);
-            }
-            return lightness;
-        }
-
-        @Override
-        public byte[] getMatrix() {
-            byte[] all = new byte[getWidth() * getHeight()];
-            for (int y = 0; y < getHeight(); y++) {
-                System.arraycopy(getRow(y, new byte[getWidth()]), 0, all, y * getWidth(), getWidth());
-            }
-            return all;
-        }
     }
 }
