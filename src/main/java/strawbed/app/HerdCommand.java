@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.calf.Herd;
@@ -25,6 +26,7 @@ import strawbed.exchange.HerdSheet;
 import strawbed.exchange.NewFile;
 import strawbed.herd.HerdContents;
 import strawbed.journal.OpenStatement;
+import strawbed.print.PrintUse;
 import strawbed.report.HerdPaper;
 import strawbed.report.html.HtmlHerdWriter;
 import strawbed.report.pdf.PdfHerdWriter;
@@ -80,6 +82,9 @@ final class HerdCommand implements Callable<Integer> {
     @Nullable
     Path file;
 
+    @Mixin
+    PrintOption print = new PrintOption();
+
     /** What the record has for the report. */
     private record Known(Herd herd, List<OpenStatement> open) {}
 
@@ -92,6 +97,9 @@ final class HerdCommand implements Callable<Integer> {
         Settings settings = program.settings();
         if (!FORMATS.contains(format)) {
             throw new BadInputException("There is no format \"" + format + "\". Use text, csv, pdf or html.");
+        }
+        if (print.print && !format.equals(PDF)) {
+            throw new BadInputException("Only a PDF goes to the printer. Use --format pdf with --print.");
         }
         SheetPaper sheet = PaperOption.paper(paper);
         Instant now = settings.clock().instant();
@@ -134,6 +142,7 @@ final class HerdCommand implements Callable<Integer> {
                 : file;
         PrintedFile.write(written, content, "The herd's report");
         program.out().println(written);
+        print.send(program, written, "the herd's report", PrintUse.SHEETS);
     }
 
     private void write(NewFile.Content content, Main program) {

@@ -59,7 +59,7 @@ final class HerdReading {
     static Herd recent(RecordParts record, Instant now, Instant until) {
         HerdReading reading = new HerdReading(record, until);
         Instant from = CareWindow.from(now);
-        Farm farm = Farm.of(reading.add(record.ofBarn(EVER)));
+        Farm farm = Farm.of(Herd.of(reading.add(record.ofBarn(EVER))));
         Set<CalfId> calves = new HashSet<>(record.calvesRecorded(from, until));
         calves.addAll(record.calvesNaming(Naming.BATCH, olderStock(farm, from, now)));
         return reading.withTwins(calves, from);
@@ -91,7 +91,7 @@ final class HerdReading {
 
     /** @param from what is younger has its twins among these calves */
     private Herd withTwins(Set<CalfId> calves, Instant from) {
-        Herd few = addCalves(calves);
+        Herd few = Herd.of(addCalves(calves));
         Instant young = from.plus(Herd.NAMED_TWINS_WITHIN).plus(TWINS);
         addTwins(few.calves().stream()
                 .filter(calf -> bornAbout(calf).isBefore(young))
@@ -180,7 +180,7 @@ final class HerdReading {
     }
 
     /** Adds those that are not there yet. */
-    private Herd addCalves(Collection<CalfId> calves) {
+    private List<RecordedEvent> addCalves(Collection<CalfId> calves) {
         List<CalfId> more = calves.stream().filter(read::add).toList();
         return add(record.ofCalves(more));
     }
@@ -189,10 +189,11 @@ final class HerdReading {
         return Herd.of(known(record.ofCalves(calves)));
     }
 
-    private Herd add(List<RecordedEvent> more) {
+    /** Adds what was recorded by then, and gives it. */
+    private List<RecordedEvent> add(List<RecordedEvent> more) {
         List<RecordedEvent> known = known(more);
         events.addAll(known);
-        return Herd.of(known);
+        return known;
     }
 
     private List<RecordedEvent> known(List<RecordedEvent> some) {

@@ -175,6 +175,7 @@ class CareCommandsIT {
             {"--from", "2026-03-04", "--to", "2026-03-03"},
             {"--format", "pie"},
             {"--format", "pdf", "--paper", "napkin"},
+            {"--format", "csv", "--print"},
             {"--to", "0001-01-01"}
         }) {
             String[] args = new String[bad.length + 1];

@@ -20,11 +20,13 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
 import strawbed.print.FakePrinters;
 import strawbed.print.JobState;
 import strawbed.print.PrintUse;
+import strawbed.report.pdf.CardPaper;
 import strawbed.testkit.Barn;
 import strawbed.text.Messages;
 
@@ -57,8 +59,15 @@ class PrintWorkTest {
     }
 
     private Answers.Said printCard(PrintWork work) {
-        Prompt wanted = new Prompt.PrintCard(herd.byNumber("312").orElseThrow().id());
-        return new Answers(new Messages(Locale.US), settings()).said(wanted, herd, work);
+        CalfRecord calf = herd.byNumber("312").orElseThrow();
+        Messages messages = new Messages(Locale.US);
+        CardPrinting.Printed printed = new CardPrinting(messages, settings(), prints -> Optional.empty())
+                .print(
+                        new CardPrinting.Wanted(calf, herd),
+                        CardPaper.FOUR_BY_SIX_INCH,
+                        data.resolve("cards/card-calf-312.pdf"));
+        Prompt written = new Prompt.CardWritten(calf.id(), printed.file().toString(), null);
+        return new Answers(messages, settings()).said(written, herd, work);
     }
 
     private static @Nullable String awaitNews(PrintWork work) throws InterruptedException {
@@ -80,6 +89,19 @@ class PrintWorkTest {
         }
         assertThat(printers.taken()).hasSize(1);
         assertThat(data.resolve("cards/card-calf-312.pdf")).hasSameBinaryContentAs(data.resolve("print-queue/1.pdf"));
+    }
+
+    @Test
+    void that_a_card_is_a_copy_is_told_beside_what_the_printer_did() {
+        CalfRecord calf = herd.byNumber("312").orElseThrow();
+        Prompt copied =
+                new Prompt.CardWritten(calf.id(), data.resolve("card.pdf").toString(), "the disk is full.");
+        PrintedFile.write(data.resolve("card.pdf"), new byte[] {1}, "The card");
+        try (PrintWork work = work(LONG, LONG)) {
+            Answers.Said said = new Answers(new Messages(Locale.US), settings()).said(copied, herd, work);
+            assertThat(said.shown()).contains("as a copy", "the disk is full.").endsWith(" Card sent to the printer.");
+            assertThat(said.spoken()).contains("as a copy").endsWith(" Card sent to the printer.");
+        }
     }
 
     @Test

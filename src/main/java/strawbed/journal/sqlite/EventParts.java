@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -135,9 +136,12 @@ final class EventParts {
      * all the rest.
      */
     private List<RecordedEvent> withWithdrawals(Handle handle, String which, Map<String, String> values) {
-        Query query = handle.createQuery("SELECT * FROM event WHERE " + which + " ORDER BY sequence");
+        Query query = handle.createQuery("SELECT * FROM event WHERE " + which);
         values.forEach(query::bind);
-        List<RecordedEvent> part = query.map((row, context) -> table.read(row)).list();
+        // Sorted here: SQLite would write whole rows down to sort them, which takes it a tenth of the time of all.
+        List<RecordedEvent> part = query.map((row, context) -> table.read(row)).stream()
+                .sorted(Comparator.comparingLong(RecordedEvent::sequence))
+                .toList();
         List<RecordedEvent> withdrawals = withdrawals(handle, part);
         if (withdrawals.isEmpty()) {
             return part;

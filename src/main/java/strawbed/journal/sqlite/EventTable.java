@@ -41,6 +41,7 @@ final class EventTable {
     private final EventCodec codec = new EventCodec();
     private final LastRead<Instant> instants = new LastRead<>();
     private final LastRead<ZoneId> zones = new LastRead<>();
+    private final LastRead<List<String>> words = new LastRead<>();
 
     EventTable(ZoneId zone, Supplier<UUID> ids) {
         this.zone = zone;
@@ -187,8 +188,8 @@ final class EventTable {
         return new RecordedEvent(
                 EventId.of(row.id()),
                 sequence,
-                instants.of(row.recordedAt(), Instant::parse),
-                instants.of(row.occurredAt(), Instant::parse),
+                instants.of(row.recordedAt(), InstantText::parse),
+                instants.of(row.occurredAt(), InstantText::parse),
                 zones.of(row.zone(), ZoneId::of),
                 row.calf() == null ? null : CalfId.of(row.calf()),
                 codec.event(row.type(), row.version(), row.json()),
@@ -203,6 +204,6 @@ final class EventTable {
     }
 
     private List<String> words(@Nullable String json) {
-        return json == null ? List.of() : codec.words(json);
+        return json == null ? List.of() : words.of(json, codec::words);
     }
 }

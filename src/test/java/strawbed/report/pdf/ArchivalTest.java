@@ -30,7 +30,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import strawbed.herd.HerdPapers;
 import strawbed.report.CribSheet;
+import strawbed.report.HerdPaper;
 import strawbed.report.TestPage;
 
 /** Whether every kind of document keeps (PDF/A-1b, by PDFBox Preflight) and can be read out (tagged). */
@@ -66,7 +68,12 @@ class ArchivalTest {
 
     private static Map<String, Made> made() {
         try (Type type = Type.open()) {
+            HerdPaper herd = HerdPapers.of(2, 30, 5);
             return Map.of(
+                    "herd report",
+                    new Made(
+                            () -> new PdfHerdWriter().write(herd, SheetPaper.LETTER, HerdPapers.printedAt()),
+                            HerdLayout.of(type, herd, SheetPaper.LETTER)),
                     "card",
                     new Made(
                             () -> new PdfCardWriter().write(Cards.typical(), CardPaper.A6, Cards.PRINTED),
@@ -180,9 +187,9 @@ class ArchivalTest {
                     .map(PDStructureElement::getAlternateDescription)
                     .toList();
             assertThat(figures).hasSize(2);
-            assertThat(figures.get(0)).contains("Square code");
+            assertThat(figures.get(0)).isEqualTo(Cards.typical().head().code());
             assertThat(figures.get(1))
-                    .startsWith("The first 24 hours from birth. FEED: 03:05 3 qt done")
+                    .startsWith("The first day, birth. FEED: 03:05 3 qt done")
                     .endsWith(".");
             assertThat(read.getDocumentCatalog().getLanguage()).isEqualTo("en-US");
         }

@@ -154,8 +154,8 @@ class CardLayoutTest {
         for (CardPaper paper : CardPaper.values()) {
             Layout layout = Layout.of(Cards.dead(), paper, "dead");
             assertThat(layout.signs(Form.TICK_BOX, Measures.TICK_BOX)).isEmpty();
-            assertThat(layout.words())
-                    .contains("417", "DEAD", "Tue 24 Nov 05:40, told 05:42", "02:55", "fed 3 quarts by bottle")
+            assertThat(String.join(" ", layout.words()))
+                    .contains("417", "DEAD", "Tue 24 Nov 05:40, told 05:42", "02:55 fed 3 quarts by bottle")
                     .contains("HEIFER, Twin of 418")
                     .doesNotContain("FEED", "done", "planned", "Nothing more to do is listed.");
         }
