@@ -43,14 +43,19 @@ final class FigureRows {
         this.before = before;
     }
 
-    /** With the legend, as it comes first. */
+    /** With the legend, as it comes first, if the report has a picture that needs it. */
     Exhibit births() {
-        String legend = before.map(then -> words.text(
+        boolean hasRanges = report.figures().values().stream()
+                .anyMatch(figure -> figure.share().value().isPresent());
+        return new Exhibit.Figures(rows(BIRTHS), hasRanges ? legend() : "");
+    }
+
+    private String legend() {
+        return before.map(then -> words.text(
                         HERD_PAPER_LEGEND_BEFORE,
                         then.days().first().toString(),
                         then.days().last().toString()))
                 .orElseGet(() -> words.text(HERD_PAPER_LEGEND));
-        return new Exhibit.Figures(rows(BIRTHS), legend);
     }
 
     Exhibit colostrum() {
@@ -77,7 +82,7 @@ final class FigureRows {
         if (immunity.counted() > 0) {
             exhibits.add(new Exhibit.Figures(
                     Arrays.stream(ImmunityCategory.values()).map(this::row).toList(),
-                    words.text(HERD_PAPER_LEGEND_GOAL)));
+                    immunity.goal().value().isPresent() ? words.text(HERD_PAPER_LEGEND_GOAL) : ""));
         }
         exhibits.add(new Exhibit.Lines(List.of(words.text(
                 HERD_PAPER_IMMUNITY_COUNTED, words.number(immunity.counted()), words.number(leftOut), verdict))));
@@ -91,7 +96,7 @@ final class FigureRows {
         return new Exhibit.FigureRow(
                 words.messages().word(category),
                 immunity.shownPercent(category).value().map(words::percent).orElse(counted),
-                share.map(known -> words.interval(counted, known)).orElse(counted),
+                share.map(known -> words.interval(counted, known)).orElse(""),
                 "",
                 words.text(
                         HERD_PAPER_GOAL,
@@ -148,12 +153,12 @@ final class FigureRows {
     private Exhibit.FigureRow row(HerdMeasure measure) {
         Figure figure = figure(report, measure);
         Optional<Figure> then = before.map(earlier -> figure(earlier, measure));
-        String counts = words.counts(figure);
+        List<String> counts = new ArrayList<>(List.of(words.counts(figure)));
+        then.ifPresent(earlier -> counts.add(words.text(HERD_PAPER_BEFORE, words.share(earlier))));
         return new Exhibit.FigureRow(
                 words.messages().word(measure),
                 words.share(figure),
-                then.map(earlier -> words.text(HERD_PAPER_BEFORE, counts, words.share(earlier)))
-                        .orElse(counts),
+                words.list(counts.stream().filter(part -> !part.isEmpty()).toList()),
                 words.phrases().definition(measure),
                 words.phrases()
                         .benchmark(measure)

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import strawbed.care.Figure;
 import strawbed.care.Share;
 import strawbed.report.Range;
@@ -36,6 +37,9 @@ record Wordings(Messages messages, Figures figures, HerdReportPhrases phrases, Z
 
     /** The share in percent, or the counts where there are too few. */
     String share(Figure figure) {
+        if (figure.of() == 0) {
+            return text(MessageKey.HERD_PAPER_NONE_KNOWN);
+        }
         return figure.share()
                 .value()
                 .map(share -> percent(share.percent(1)))
@@ -55,12 +59,14 @@ record Wordings(Messages messages, Figures figures, HerdReportPhrases phrases, Z
         return text(MessageKey.HERD_PAPER_COUNTS, number(count), number(of));
     }
 
-    /** How many of how many, the interval where there are enough, and what is not known. */
+    /** What stands behind a share: how many of how many, and the interval; and of how many calves it is not known. */
     String counts(Figure figure) {
-        String counted = counted(figure.count(), figure.of());
-        String told =
-                figure.share().value().map(share -> interval(counted, share)).orElse(counted);
-        return figure.unknown() == 0 ? told : text(MessageKey.HERD_PAPER_NOT_KNOWN, told, number(figure.unknown()));
+        String counted = figure.share()
+                .value()
+                .map(share -> interval(counted(figure.count(), figure.of()), share))
+                .orElse("");
+        String unknown = figure.unknown() == 0 ? "" : text(MessageKey.HERD_PAPER_NOT_KNOWN, number(figure.unknown()));
+        return list(Stream.of(counted, unknown).filter(part -> !part.isEmpty()).toList());
     }
 
     String interval(String counted, Share share) {

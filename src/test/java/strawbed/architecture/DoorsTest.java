@@ -128,12 +128,21 @@ class DoorsTest {
             .because("what a shift leaves to the next is decided without paper, disk or command line");
 
     @ArchTest
-    static final ArchRule handover_draws_nothing = noClasses()
+    static final ArchRule herd_puts_figures_into_chapters = door("herd", "care", "protocol", "report", "text")
+            .because("what the owner reads is decided without paper, disk or command line");
+
+    @ArchTest
+    static final ArchRule card_puts_a_calf_into_words = door(
+                    "card", "account", "calf", "care", "event", "measure", "protocol", "report", "text")
+            .because("what the feeder reads is decided without paper, disk or command line");
+
+    @ArchTest
+    static final ArchRule content_is_drawn_elsewhere = noClasses()
             .that()
-            .resideInAPackage("strawbed.handover..")
+            .resideInAnyPackage("strawbed.handover..", "strawbed.herd..", "strawbed.card..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("strawbed.report.pdf..", "strawbed.journal.sqlite..")
+            .resideInAnyPackage("strawbed.report.pdf..", "strawbed.report.html..", "strawbed.journal.sqlite..")
             .because("its words are the same on any paper and from any store");
 
     @ArchTest

@@ -96,8 +96,11 @@ class HerdContentsTest {
     void few_calves_have_counts_and_no_share() {
         FigureRow row = row(paper(fed(new Told(), "A", 7, 2).herd(), 0), "First fed within 4 h");
         assertThat(row.value()).isEqualTo("7 of 7");
-        assertThat(row.counts()).isEqualTo("7 of 7");
+        assertThat(row.counts()).isEmpty();
         assertThat(row.range()).isEmpty();
+        FigureRow unknown = row(paper(fed(new Told(), "A", 7, 2).herd(), 0), "Colostrum good by Brix");
+        assertThat(unknown.value()).isEqualTo("none known");
+        assertThat(unknown.counts()).isEqualTo("7 not known");
     }
 
     /**
