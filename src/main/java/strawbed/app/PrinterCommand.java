@@ -66,16 +66,26 @@ final class PrinterCommand implements Callable<Integer> {
     }
 
     @Command(description = "Sends a test page: bars to lay a ruler on, a frame, thin lines, small letters.")
-    int test(@Option(names = "--for", paramLabel = "USE", description = FOR) @Nullable String use) {
+    int test(
+            @Option(names = "--for", paramLabel = "USE", description = FOR) @Nullable String use,
+            @Option(
+                            names = "--paper",
+                            paramLabel = "PAPER",
+                            description = "4x6, a6, letter or a4; else 4x6 and letter.")
+                    @Nullable
+                    String paper) {
         PrintDesk desk = desk();
-        List<PrintUse> uses = uses(use);
+        List<PrintUse> uses = paper == null ? uses(use) : List.of(TestPages.use(paper));
+        if (!uses(use).containsAll(uses)) {
+            throw new BadInputException("The paper " + paper + " is not for " + use + ". Leave out --for or --paper.");
+        }
         List<PrintUse> chosen = uses.stream()
                 .filter(one -> StationFile.in(settings().data()).printer(one).isPresent())
                 .toList();
         // Of both, one may have no printer; of neither, the sentence tells what to do.
         for (PrintUse one : chosen.isEmpty() ? uses.subList(0, 1) : chosen) {
             out().println(desk.send(
-                    TestPages.of(one, new Messages(Locale.US)), "a test page for " + PrintDesk.word(one), one));
+                    TestPages.of(one, paper, new Messages(Locale.US)), "a test page for " + PrintDesk.word(one), one));
         }
         out().println("Lay a ruler on the bars. If they are too long or too short, switch off \"fit to page\" in the"
                 + " printer's settings and choose the right paper there.");

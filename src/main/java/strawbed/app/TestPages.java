@@ -1,8 +1,13 @@
 package strawbed.app;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import strawbed.print.PrintUse;
 import strawbed.report.TestPage;
 import strawbed.report.pdf.CardPaper;
@@ -15,15 +20,44 @@ import strawbed.text.PrintPhrases;
 final class TestPages {
     private static final int CARD_BAR = 80;
     private static final int SHEET_BAR = 100;
+    private static final PdfTestPageWriter WRITER = new PdfTestPageWriter();
+
+    /** The papers by the words that are typed, the usual one of each use first. */
+    private static final Map<PrintUse, List<String>> PAPERS =
+            Map.of(PrintUse.CARDS, List.of("4x6", "a6"), PrintUse.SHEETS, List.of("letter", "a4"));
 
     private TestPages() {}
 
-    static byte[] of(PrintUse use, Messages messages) {
-        PdfTestPageWriter writer = new PdfTestPageWriter();
-        return switch (use) {
-            case CARDS -> writer.write(page(CARD_BAR, messages), CardPaper.FOUR_BY_SIX_INCH);
-            case SHEETS -> writer.write(page(SHEET_BAR, messages), SheetPaper.LETTER);
+    /**
+     * What a printer for this paper is for.
+     *
+     * @throws BadInputException if there is none of that name
+     */
+    static PrintUse use(String paper) {
+        return Arrays.stream(PrintUse.values())
+                .filter(use -> papers(use).contains(paper.toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElseThrow(() -> new BadInputException(
+                        "There is no paper \"" + paper + "\". Give --paper 4x6, a6, letter or a4."));
+    }
+
+    /**
+     * The page.
+     *
+     * @param paper one of this use; null for the usual one
+     */
+    static byte[] of(PrintUse use, @Nullable String paper, Messages messages) {
+        String wanted = paper == null ? papers(use).get(0) : paper.toLowerCase(Locale.ROOT);
+        return switch (wanted) {
+            case "a6" -> WRITER.write(page(CARD_BAR, messages), CardPaper.A6);
+            case "letter" -> WRITER.write(page(SHEET_BAR, messages), SheetPaper.LETTER);
+            case "a4" -> WRITER.write(page(SHEET_BAR, messages), SheetPaper.A4);
+            default -> WRITER.write(page(CARD_BAR, messages), CardPaper.FOUR_BY_SIX_INCH);
         };
+    }
+
+    private static List<String> papers(PrintUse use) {
+        return Objects.requireNonNull(PAPERS.get(use));
     }
 
     private static TestPage page(int bar, Messages messages) {
