@@ -84,8 +84,8 @@ final class HerdReading {
      */
     static Herd bornSince(RecordParts record, Instant from) {
         HerdReading reading = new HerdReading(record, Instant.MAX);
+        reading.add(record.since(from));
         reading.add(record.ofBarn(EVER));
-        reading.addCalves(record.calvesRecorded(from, Instant.MAX));
         return Herd.of(reading.events);
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,10 +26,12 @@ import strawbed.care.DueList;
 import strawbed.care.Farm;
 import strawbed.care.HerdFigures;
 import strawbed.care.HerdImmunity;
+import strawbed.care.HerdReport;
 import strawbed.care.StoredColostrum;
 import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.testkit.ListedParts;
 import strawbed.testkit.SimulatedHerd;
 import strawbed.text.Messages;
 
@@ -61,6 +64,22 @@ class HerdReadingIT {
         assertThat(HerdImmunity.of(recent, Farm.of(recent), period))
                 .usingRecursiveComparison()
                 .isEqualTo(HerdImmunity.of(whole, Farm.of(whole), period));
+
+        ListedParts listed = new ListedParts(journal.all());
+        for (int days : new int[] {1, 20, 400}) {
+            Instant day = now.minus(Duration.ofDays(days));
+            assertThat(journal.since(day)).as("seed %s, %s days", seed, days).isEqualTo(listed.since(day));
+        }
+        LocalDate today = now.atZone(SimulatedHerd.ZONE).toLocalDate();
+        for (int back : new int[] {30, 200}) {
+            HerdReport.Days days = new HerdReport.Days(today.minusDays(back), today.minusDays(back - 30L));
+            Herd born = HerdReading.bornSince(
+                    journal, days.period(SimulatedHerd.ZONE).from());
+            assertThat(HerdReport.of(born, Farm.of(born), days, SimulatedHerd.ZONE, now))
+                    .as("seed %s, %s", seed, days)
+                    .usingRecursiveComparison()
+                    .isEqualTo(HerdReport.of(whole, Farm.of(whole), days, SimulatedHerd.ZONE, now));
+        }
 
         List<CalfRecord> calves = new ArrayList<>(whole.calves());
         Collections.shuffle(calves, new Random(seed));

@@ -72,6 +72,17 @@ public final class ListedParts implements RecordParts {
     }
 
     @Override
+    public List<RecordedEvent> since(Instant day) {
+        long first = events.stream()
+                .filter(event -> !day(event.recordedAt()).isBefore(day(day)))
+                .mapToLong(RecordedEvent::sequence)
+                .min()
+                .orElse(Long.MAX_VALUE);
+        Set<CalfId> wanted = calvesOf(event -> event.sequence() >= first);
+        return part(event -> event.sequence() >= first || (event.calf() != null && wanted.contains(event.calf())));
+    }
+
+    @Override
     public long last() {
         return events.isEmpty() ? 0 : events.get(events.size() - 1).sequence();
     }

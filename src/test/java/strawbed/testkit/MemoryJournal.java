@@ -134,6 +134,11 @@ public final class MemoryJournal implements EventJournal {
     }
 
     @Override
+    public List<RecordedEvent> since(Instant day) {
+        return parts().since(day);
+    }
+
+    @Override
     public List<RecordedEvent> ofCalves(Collection<CalfId> calves) {
         return parts().ofCalves(calves);
     }

@@ -85,6 +85,43 @@ final class EventParts {
                 .bind("wanted", codec.json(wanted)));
     }
 
+    List<RecordedEvent> since(Handle handle, Instant day) {
+        // What withdraws these facts follows them, so it is among them. Without the plus sign SQLite would go through
+        // the
+        // record from its start to find the least sequence, and not take the index of days.
+        List<RecordedEvent> since = handle.createQuery(
+                        "SELECT * FROM event WHERE sequence >= (SELECT min(+sequence) FROM event"
+                                + " WHERE substr(recorded_at, 1, 10) >= :day) ORDER BY sequence")
+                .bind("day", day(day))
+                .map((row, context) -> table.read(row))
+                .list();
+        if (since.isEmpty()) {
+            return List.of();
+        }
+        Set<String> calves = new LinkedHashSet<>();
+        since.forEach(event -> {
+            if (event.calf() != null) {
+                calves.add(event.calf().toString());
+            }
+        });
+        List<RecordedEvent> earlier =
+                ofCalves(handle, toldBefore(handle, since.get(0).sequence(), calves));
+        if (earlier.isEmpty()) {
+            return since;
+        }
+        SortedMap<Long, RecordedEvent> all = new TreeMap<>();
+        earlier.forEach(event -> all.put(event.sequence(), event));
+        since.forEach(event -> all.put(event.sequence(), event));
+        return List.copyOf(all.values());
+    }
+
+    private Set<CalfId> toldBefore(Handle handle, long sequence, Set<String> calves) {
+        return calves(handle.createQuery("SELECT DISTINCT told.calf FROM json_each(:calves) AS wanted"
+                        + " CROSS JOIN event AS told ON told.calf = wanted.value WHERE told.sequence < :sequence")
+                .bind("calves", codec.json(List.copyOf(calves)))
+                .bind("sequence", sequence));
+    }
+
     List<RecordedEvent> ofCalves(Handle handle, Collection<CalfId> calves) {
         if (calves.isEmpty()) {
             return List.of();

@@ -198,6 +198,11 @@ public final class SqliteEventJournal implements EventJournal {
     }
 
     @Override
+    public List<RecordedEvent> since(Instant day) {
+        return read(open -> parts.since(open, day));
+    }
+
+    @Override
     public List<RecordedEvent> ofCalves(Collection<CalfId> calves) {
         return read(open -> parts.ofCalves(open, calves));
     }

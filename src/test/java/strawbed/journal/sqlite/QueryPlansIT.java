@@ -47,6 +47,7 @@ class QueryPlansIT {
         List<CalfId> calf = List.of(new CalfId(new UUID(1, 2)));
         return Stream.of(
                 question("calves recorded", handle -> PARTS.calvesRecorded(handle, NOW, NOW)),
+                question("facts since a day", handle -> PARTS.since(handle, NOW)),
                 question("calves by number", naming(Naming.NUMBER)),
                 question("calves by dam", naming(Naming.DAM)),
                 question("calves by twin", naming(Naming.TWIN)),
