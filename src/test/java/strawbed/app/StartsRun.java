@@ -34,14 +34,24 @@ final class StartsRun {
 
     /** Rows of what, how long and the goal. */
     List<List<String>> rows(Path data, Path empty) throws IOException, InterruptedException {
-        String archive = place.resolve("strawbed.jsa").toString();
-        start(data, List.of("-XX:ArchiveClassesAtExit=" + archive));
-        List<String> advised = List.of(ARCHIVE + archive, QUICK_COMPILER);
+        Path archive = place.resolve("strawbed.jsa");
+        start(data, List.of(makes(archive)));
+        List<String> advised = advised(archive);
         return List.of(
                 row("start of the recorder, all but the microphone, with README's options", "under 3 s", data, advised),
                 row("  the same with plain Java", "", data, List.of()),
                 row("  on an empty record, with README's options", "", empty, advised),
                 row("  on an empty record, with plain Java", "", empty, List.of()));
+    }
+
+    /** The option that makes an archive of the classes. */
+    static String makes(Path archive) {
+        return "-XX:ArchiveClassesAtExit=" + archive;
+    }
+
+    /** README's options. */
+    static List<String> advised(Path archive) {
+        return List.of(ARCHIVE + archive, QUICK_COMPILER);
     }
 
     private List<String> row(String what, String goal, Path data, List<String> options)
@@ -74,7 +84,7 @@ final class StartsRun {
     }
 
     /** Java keeps an archive of the classes of jars only: folders of the class path are packed. */
-    private static String packed(Path place) throws IOException {
+    static String packed(Path place) throws IOException {
         List<String> jars = new ArrayList<>();
         for (String part : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
             if (!Files.isDirectory(Path.of(part))) {

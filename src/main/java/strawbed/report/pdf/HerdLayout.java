@@ -58,7 +58,7 @@ final class HerdLayout {
             put(title);
             strips.forEach(this::put);
         }
-        return withHeads();
+        return head.on(pages);
     }
 
     private Block title(String words) {
@@ -78,17 +78,5 @@ final class HerdLayout {
         page = new ArrayList<>();
         pages.add(page);
         y = top;
-    }
-
-    private List<List<Drawn>> withHeads() {
-        List<List<Drawn>> all = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            List<Drawn> drawn = new ArrayList<>(head.lay(i + 1, pages.size()).drawn());
-            drawn.addAll(pages.get(i));
-            all.add(drawn.stream()
-                    .map(thing -> thing.moved(SheetMeasures.MARGIN, SheetMeasures.MARGIN))
-                    .toList());
-        }
-        return all;
     }
 }

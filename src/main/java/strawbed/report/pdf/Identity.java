@@ -12,11 +12,17 @@ final class Identity {
     private Identity() {}
 
     static byte[] of(List<List<Drawn>> pages, Instant printedAt) {
-        String words = pages.stream()
-                .flatMap(List::stream)
-                .filter(Drawn.Words.class::isInstance)
-                .map(drawn -> ((Drawn.Words) drawn).text())
-                .collect(Collectors.joining("\n"));
+        return of("", pages, printedAt);
+    }
+
+    /** @param more what tells one from another besides, such as whom they are about */
+    static byte[] of(String more, List<List<Drawn>> pages, Instant printedAt) {
+        String words = more
+                + pages.stream()
+                        .flatMap(List::stream)
+                        .filter(Drawn.Words.class::isInstance)
+                        .map(drawn -> ((Drawn.Words) drawn).text())
+                        .collect(Collectors.joining("\n"));
         UUID ofWords = UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8));
         return ByteBuffer.allocate(3 * Long.BYTES)
                 .putLong(ofWords.getMostSignificantBits())

@@ -1,12 +1,9 @@
 package strawbed.report.pdf;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import strawbed.report.CalfCard;
 import strawbed.report.CalfPage;
@@ -67,23 +64,8 @@ public final class PdfCardWriter {
 
     private static Description description(List<? extends CalfPage> pages, List<List<Drawn>> drawn, Instant printedAt) {
         String title = pages.stream().map(CalfPage::title).collect(Collectors.joining(", "));
-        return Description.of(title, identity(pages, drawn, printedAt), printedAt);
-    }
-
-    /** Made of calves, words and time. */
-    private static byte[] identity(List<? extends CalfPage> pages, List<List<Drawn>> drawn, Instant printedAt) {
-        String words = pages.stream().map(page -> page.head().code()).collect(Collectors.joining("\n"))
-                + drawn.stream()
-                        .flatMap(List::stream)
-                        .filter(Drawn.Words.class::isInstance)
-                        .map(thing -> ((Drawn.Words) thing).text())
-                        .collect(Collectors.joining("\n"));
-        UUID ofWords = UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8));
-        return ByteBuffer.allocate(3 * Long.BYTES)
-                .putLong(ofWords.getMostSignificantBits())
-                .putLong(ofWords.getLeastSignificantBits())
-                .putLong(printedAt.toEpochMilli())
-                .array();
+        String calves = pages.stream().map(page -> page.head().code()).collect(Collectors.joining("\n"));
+        return Description.of(title, Identity.of(calves, drawn, printedAt), printedAt);
     }
 
     private static CardPdfException failed(String calves, IOException e) {

@@ -46,6 +46,19 @@ final class SheetHead {
         return new Block(y + SheetMeasures.HEAD_RULE + SheetMeasures.SECTION_GAP, drawn);
     }
 
+    /** The pages with their heads, inside the margins. */
+    List<List<Drawn>> on(List<List<Drawn>> pages) {
+        List<List<Drawn>> all = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            List<Drawn> drawn = new ArrayList<>(lay(i + 1, pages.size()).drawn());
+            drawn.addAll(pages.get(i));
+            all.add(drawn.stream()
+                    .map(thing -> thing.moved(SheetMeasures.MARGIN, SheetMeasures.MARGIN))
+                    .toList());
+        }
+        return all;
+    }
+
     private Drawn.Words tight(String words, Weight weight, double capHeight, double room) {
         return type.tight(fitting(words, weight, capHeight, room), weight, capHeight);
     }

@@ -54,7 +54,7 @@ final class SheetLayout {
         if (!sheet.signatures().isEmpty()) {
             sign(SignaturePart.of(type, sheet.signatures(), width));
         }
-        return withHeads();
+        return head.on(pages);
     }
 
     private void section(String title, String continued, List<SheetEntry> entries, Weight weight) {
@@ -126,17 +126,5 @@ final class SheetLayout {
         page = new ArrayList<>();
         pages.add(page);
         y = top;
-    }
-
-    private List<List<Drawn>> withHeads() {
-        List<List<Drawn>> all = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            List<Drawn> drawn = new ArrayList<>(head.lay(i + 1, pages.size()).drawn());
-            drawn.addAll(pages.get(i));
-            all.add(drawn.stream()
-                    .map(thing -> thing.moved(SheetMeasures.MARGIN, SheetMeasures.MARGIN))
-                    .toList());
-        }
-        return all;
     }
 }
