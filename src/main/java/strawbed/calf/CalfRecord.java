@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -297,33 +296,7 @@ public final class CalfRecord {
 
     /** Its feeds as they happened. What was left belongs to the last feed at or before it; the last word on it counts. */
     public List<Feed> feeds() {
-        List<Timed<ColostrumFed>> fed = all(ColostrumFed.class);
-        TreeMap<Integer, ColostrumLeft> left = new TreeMap<>();
-        for (Timed<ColostrumLeft> leaving : all(ColostrumLeft.class)) {
-            int feed = (int) fed.stream()
-                            .filter(feeding -> !feeding.at().isAfter(leaving.at()))
-                            .count()
-                    - 1;
-            if (feed >= 0) {
-                left.put(feed, leaving.event());
-            }
-        }
-        List<Feed> feeds = new ArrayList<>();
-        for (int i = 0; i < fed.size(); i++) {
-            feeds.add(feed(fed.get(i), left.get(i)));
-        }
-        return List.copyOf(feeds);
-    }
-
-    private static Feed feed(Timed<ColostrumFed> fed, @Nullable ColostrumLeft left) {
-        ColostrumFed event = fed.event();
-        return new Feed(
-                fed.id(),
-                fed.at(),
-                event.volume(),
-                event.method(),
-                event.warmedTo(),
-                left == null ? null : left.volume());
+        return Feed.of(all(ColostrumFed.class), all(ColostrumLeft.class));
     }
 
     /** The first feed of which it took anything. */

@@ -27,9 +27,8 @@ public record HerdSpread(FirstFeedAges firstFeeds, List<Dose> doses, List<BigDec
      *
      * @param kilograms what the calf weighed at birth, or its breed's mean
      * @param grams of antibody, where that can be worked out
-     * @param isAtLeast whether the calf sucked too, so that it had more
      */
-    public record Dose(BigDecimal kilograms, BigDecimal litres, Optional<BigDecimal> grams, boolean isAtLeast) {}
+    public record Dose(BigDecimal kilograms, BigDecimal litres, Optional<BigDecimal> grams) {}
 
     static HerdSpread of(List<CalfRecord> born, Farm farm, Instant now) {
         List<Dose> doses = new ArrayList<>();
@@ -50,8 +49,8 @@ public record HerdSpread(FirstFeedAges firstFeeds, List<Dose> doses, List<BigDec
         FirstDose dose = FirstDose.of(calf, farm.protocolFor(calf), now);
         Optional<BigDecimal> grams = AntibodyMass.of(dose, farm).value().map(AntibodyMass::grams);
         return BirthWeight.of(calf)
-                .then(weight -> dose.plausibleLitres()
-                        .then(litres -> Judged.of(new Dose(weight.kilograms(), litres, grams, dose.suckled()))));
+                .then(weight ->
+                        dose.plausibleLitres().then(litres -> Judged.of(new Dose(weight.kilograms(), litres, grams))));
     }
 
     private static Protocol protocol(List<CalfRecord> born, Farm farm) {

@@ -14,6 +14,7 @@ import strawbed.report.Exhibit.ComparisonRow;
 import strawbed.report.Exhibit.FigureRow;
 import strawbed.report.Exhibit.Graph;
 import strawbed.report.HerdPaper;
+import strawbed.report.Markup;
 import strawbed.report.pdf.SvgWriter;
 
 /**
@@ -30,10 +31,10 @@ public final class HtmlHerdWriter {
         try (SvgWriter svg = new SvgWriter()) {
             StringBuilder page = new StringBuilder();
             page.append("<!DOCTYPE html>\n<html lang=\"")
-                    .append(escaped(report.language()))
+                    .append(Markup.escaped(report.language()))
                     .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
                     .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
-                    .append(escaped(report.title() + ", " + report.period()))
+                    .append(Markup.escaped(report.title() + ", " + report.period()))
                     .append("</title>\n<style>\n")
                     .append(font("AtkinsonHyperlegibleNext_400Regular", "400"))
                     .append(font("AtkinsonHyperlegibleNext_700Bold", "700"))
@@ -90,9 +91,9 @@ public final class HtmlHerdWriter {
                             .map(range -> svg.range(range, RANGE_WIDTH))
                             .orElse(""))
                     .append("</dd>\n<dd class=\"meaning\"><strong>")
-                    .append(escaped(row.counts()))
+                    .append(Markup.escaped(row.counts()))
                     .append("</strong> ")
-                    .append(escaped((row.definition() + " " + row.benchmark()).strip()))
+                    .append(Markup.escaped((row.definition() + " " + row.benchmark()).strip()))
                     .append("</dd>\n</div>\n");
         }
         return html.append("</dl>\n").toString();
@@ -108,7 +109,7 @@ public final class HtmlHerdWriter {
                     .append(element("td class=\"number\"", row.size()));
             for (Cell cell : row.cells()) {
                 html.append("<td><span class=\"number\">")
-                        .append(escaped(cell.text()))
+                        .append(Markup.escaped(cell.text()))
                         .append("</span>")
                         .append(cell.range()
                                 .map(range -> svg.range(range, CELL_WIDTH))
@@ -129,14 +130,7 @@ public final class HtmlHerdWriter {
     /** @param tag with its attributes, which are ours */
     private static String element(String tag, String text) {
         String name = tag.split(" ", 2)[0];
-        return "<" + tag + ">" + escaped(text) + "</" + name + ">\n";
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
+        return "<" + tag + ">" + Markup.escaped(text) + "</" + name + ">\n";
     }
 
     private static String font(String name, String weight) {

@@ -3,6 +3,7 @@ package strawbed.report.pdf;
 import java.io.IOException;
 import java.util.Locale;
 import strawbed.report.Chart;
+import strawbed.report.Markup;
 import strawbed.report.Range;
 
 /**
@@ -48,7 +49,7 @@ public final class SvgWriter implements AutoCloseable {
         svg.append(
                 inWords.isBlank()
                         ? " aria-hidden=\"true\">"
-                        : " role=\"img\" aria-label=\"" + escaped(inWords) + "\">");
+                        : " role=\"img\" aria-label=\"" + Markup.escaped(inWords) + "\">");
         block.drawn().forEach(thing -> svg.append(drawn(thing)));
         return svg.append("</svg>").toString();
     }
@@ -75,7 +76,7 @@ public final class SvgWriter implements AutoCloseable {
             return "<text x=\"" + number(words.box().x()) + "\" y=\""
                     + number(words.box().y() + words.ascent()) + "\" font-family=\"" + FAMILY + "\" font-size=\""
                     + number(size) + "\" font-weight=\"" + (words.weight() == Weight.BOLD ? BOLD : REGULAR) + "\">"
-                    + escaped(words.text()) + "</text>";
+                    + Markup.escaped(words.text()) + "</text>";
         } catch (IOException e) {
             throw new CardPdfException("The report's font cannot be read; install Strawbed again.", e);
         }
@@ -120,13 +121,6 @@ public final class SvgWriter implements AutoCloseable {
 
     private static String number(double number) {
         return String.format(Locale.ROOT, "%.2f", number);
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 
     @Override
