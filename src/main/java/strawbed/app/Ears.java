@@ -3,6 +3,7 @@ package strawbed.app;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -12,6 +13,7 @@ import strawbed.grammar.GrammarException;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Hearing;
 import strawbed.hearing.Phrasebook;
+import strawbed.hearing.Recognizers;
 import strawbed.speech.SpeechModel;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
@@ -20,6 +22,7 @@ import strawbed.speech.vosk.VoskModel;
 import strawbed.statement.Interpreter;
 import strawbed.statement.Listening;
 import strawbed.statement.PhraseInterpreter;
+import strawbed.statement.Thresholds;
 import strawbed.statement.UtteranceInterpreter;
 
 /**
@@ -27,15 +30,9 @@ import strawbed.statement.UtteranceInterpreter;
  * whoever made it.
  */
 final class Ears implements AutoCloseable {
-    /** Of the five best readings the first that parses whole is taken (measured: ten gain nothing more). */
-    private static final int READINGS = 8;
-
-    /** How much worse the next reading of another meaning may be before the better one is doubted. */
-    private static final double DOUBT_MARGIN = 0.5;
-
     private final SpeechModel model;
     private final @Nullable Phrasebook phrasebook;
-    private SpeechRecognizer recognizer;
+    private Recognizers recognizers;
     private Interpreter interpreter;
     private Listening listening;
     private final String grammarVersion;
@@ -43,13 +40,13 @@ final class Ears implements AutoCloseable {
     private Ears(
             SpeechModel model,
             @Nullable Phrasebook phrasebook,
-            SpeechRecognizer recognizer,
+            Recognizers recognizers,
             Interpreter interpreter,
             Listening listening,
             String grammarVersion) {
         this.model = model;
         this.phrasebook = phrasebook;
-        this.recognizer = recognizer;
+        this.recognizers = recognizers;
         this.interpreter = interpreter;
         this.listening = listening;
         this.grammarVersion = grammarVersion;
@@ -124,8 +121,8 @@ final class Ears implements AutoCloseable {
             return new Ears(
                     model,
                     phrasebook,
-                    recognizer(model, farm.vocabulary()),
-                    new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
+                    recognizers(model, farm.vocabulary()),
+                    new UtteranceInterpreter(farm.grammar(), Thresholds.set()),
                     new Listening(Set.copyOf(openCalves), false),
                     phrasebook.version());
         } catch (RuntimeException failure) {
@@ -140,8 +137,8 @@ final class Ears implements AutoCloseable {
         return new Ears(
                 model,
                 null,
-                recognizer(model, FarmGrammar.phrases(grammar)),
-                new PhraseInterpreter(grammar),
+                recognizers(model, FarmGrammar.phrases(grammar)),
+                new PhraseInterpreter(grammar, Thresholds.set()),
                 new Listening(Set.of(), false),
                 "other");
     }
@@ -149,17 +146,17 @@ final class Ears implements AutoCloseable {
     /** A new hearing, for a source whose first sample was at this instant. */
     Hearing hearing(Settings settings, Instant origin) {
         listening = new Listening(listening.openCalves(), false);
-        return new Hearing(recognizer, interpreter, listening, origin, settings.zone());
+        return new Hearing(recognizers, interpreter, listening, origin, settings.zone());
     }
 
     /** Changes the list of open calves, for the hearing that goes on. */
     void listenFor(Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
         if (phrasebook != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
             FarmGrammar farm = phrasebook.with(openCalves);
-            SpeechRecognizer before = recognizer;
-            recognizer = recognizer(model, farm.vocabulary());
-            interpreter = new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN);
-            hearing.use(recognizer, interpreter);
+            SpeechRecognizer before = recognizers.ours();
+            recognizers = new Recognizers(recognizer(model, farm.vocabulary()), recognizers.any());
+            interpreter = new UtteranceInterpreter(farm.grammar(), Thresholds.set());
+            hearing.use(recognizers, interpreter);
             before.close();
         }
         listening = new Listening(Set.copyOf(openCalves), sameCalf);
@@ -183,7 +180,8 @@ final class Ears implements AutoCloseable {
 
     @Override
     public void close() {
-        recognizer.close();
+        recognizers.ours().close();
+        recognizers.any().ifPresent(SpeechRecognizer::close);
         model.close();
     }
 
@@ -192,12 +190,16 @@ final class Ears implements AutoCloseable {
                 new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory());
     }
 
+    private static Recognizers recognizers(SpeechModel model, Vocabulary vocabulary) {
+        return new Recognizers(recognizer(model, vocabulary), Optional.of(model.anyWords()));
+    }
+
     private static SpeechRecognizer recognizer(SpeechModel model, Vocabulary vocabulary) {
         List<String> unknown = vocabulary.unknownWords(model);
         if (!unknown.isEmpty()) {
             throw unknownWords(unknown);
         }
-        return model.recognizer(vocabulary, READINGS);
+        return model.recognizer(vocabulary, Thresholds.set().readings());
     }
 
     /** What to do about words that the model would never hear. */

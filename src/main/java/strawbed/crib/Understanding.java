@@ -18,6 +18,7 @@ import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
 import strawbed.statement.Statement;
 import strawbed.statement.StatementReader;
+import strawbed.statement.Thresholds;
 import strawbed.statement.UtteranceInterpreter;
 
 /** Tries whether the program takes words for what a rule stands for, as it would when they were heard without fault. */
@@ -34,7 +35,7 @@ final class Understanding {
      * @param facts words for facts, for words that need one beside them
      */
     Understanding(Grammar grammar, List<List<String>> calves, List<List<String>> facts) {
-        this.interpreter = new UtteranceInterpreter(grammar, 0);
+        this.interpreter = new UtteranceInterpreter(grammar, Thresholds.set());
         this.calves = calves;
         this.facts = facts;
     }

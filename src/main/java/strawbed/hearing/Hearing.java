@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
 import strawbed.speech.Hypothesis;
-import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Utterance;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Interpreter;
@@ -32,7 +31,7 @@ public final class Hearing {
     private final Endpointer endpointer = new Endpointer();
     private final Instant origin;
     private final ZoneId zone;
-    private SpeechRecognizer recognizer;
+    private Recognizers recognizers;
     private Interpreter interpreter;
     private Listening listening;
     private @Nullable Heard last;
@@ -42,18 +41,17 @@ public final class Hearing {
      *
      * @param origin the instant of the source's first sample
      */
-    public Hearing(
-            SpeechRecognizer recognizer, Interpreter interpreter, Listening listening, Instant origin, ZoneId zone) {
-        this.recognizer = recognizer;
+    public Hearing(Recognizers recognizers, Interpreter interpreter, Listening listening, Instant origin, ZoneId zone) {
+        this.recognizers = recognizers;
         this.interpreter = interpreter;
         this.listening = listening;
         this.origin = origin;
         this.zone = zone;
     }
 
-    /** Goes on with another recogniser, after the list of calves changed. The caller closes the one before. */
-    public void use(SpeechRecognizer newRecognizer, Interpreter newInterpreter) {
-        recognizer = newRecognizer;
+    /** Goes on with other recognisers, after the list of calves changed. The caller closes those before. */
+    public void use(Recognizers newRecognizers, Interpreter newInterpreter) {
+        recognizers = newRecognizers;
         interpreter = newInterpreter;
     }
 
@@ -140,7 +138,7 @@ public final class Hearing {
     }
 
     private Part recognize(Sound sound) {
-        return Passes.hear(sound, recognizer, interpreter, listening, this::speechTime);
+        return Passes.hear(sound, recognizers, interpreter, listening, this::speechTime);
     }
 
     /** Speech begins with the first word, behind the quiet that is kept before it. */

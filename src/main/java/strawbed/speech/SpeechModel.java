@@ -13,6 +13,9 @@ public interface SpeechModel extends AutoCloseable {
      */
     SpeechRecognizer recognizer(Vocabulary vocabulary, int alternatives);
 
+    /** A new recogniser for any words of the language, with one reading each; it hears our own words badly. */
+    SpeechRecognizer anyWords();
+
     /** The name of the model, for the journal. */
     String name();
 

@@ -36,6 +36,9 @@ public sealed interface Doubt {
         }
     }
 
+    /** The sound was not clear, and no other words fit it. */
+    record Unclear() implements Doubt {}
+
     /** A temperature that could be in either scale. */
     record UnknownScale(BigDecimal degrees) implements Doubt {}
 

@@ -4,39 +4,40 @@ import java.util.List;
 import java.util.Optional;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarMatcher;
-import strawbed.grammar.ParseTree;
 import strawbed.grammar.RuleId;
 import strawbed.speech.Hypothesis;
 
-/** Interprets by any other grammar: the first reading that parses whole is taken, and its tree is the outcome. */
+/** Interprets by any other grammar: the tree of the reading that is taken is the outcome. */
 public final class PhraseInterpreter implements Interpreter {
     private final GrammarMatcher matcher;
     private final RuleId root;
+    private final Thresholds thresholds;
 
-    public PhraseInterpreter(Grammar grammar) {
+    public PhraseInterpreter(Grammar grammar, Thresholds thresholds) {
         this.matcher = new GrammarMatcher(grammar);
         this.root = grammar.root();
+        this.thresholds = thresholds;
     }
 
     @Override
-    public Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
-        for (Hypothesis hypothesis : hypotheses) {
-            for (ParseTree tree : matcher.match(root, hypothesis.texts(), 1)) {
-                return new Interpretation.Matched(hypothesis.texts(), tree);
-            }
-        }
-        return new Interpretation.NoMatch(
-                hypotheses.isEmpty() ? List.of() : hypotheses.get(0).texts());
+    public Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening) {
+        return Weighing.of(evidence, thresholds, this::read)
+                .orElseGet(() -> new Interpretation.NoMatch(evidence.plain().stream()
+                        .findFirst()
+                        .map(Hypothesis::texts)
+                        .orElse(List.of())));
+    }
+
+    private Optional<Reading> read(Hypothesis hypothesis) {
+        List<String> words = hypothesis.texts();
+        return matcher.match(root, words, 1).stream()
+                .findFirst()
+                .map(tree -> new Reading(words, tree, new Interpretation.Matched(words, tree), hypothesis.score()));
     }
 
     @Override
     public Optional<Interpretation> continued(
             Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         return Optional.empty();
-    }
-
-    @Override
-    public Interpretation agreed(List<Interpretation> meanings) {
-        return Agreement.of(meanings);
     }
 }

@@ -15,9 +15,9 @@ import strawbed.speech.Hypothesis;
 /**
  * From the readings of an utterance to what it was taken for.
  *
- * <p>The parse is strict: every word is consumed by the grammar, or the reading does not count. The first reading that
- * parses whole and names an open calf is taken; the sound decides first, what is plausible only asks questions.
- * Immutable, safe for any thread.
+ * <p>The parse is strict: every word is consumed by the grammar, or the reading does not count. What several hearings of
+ * the sound allow is weighed; the sound decides first, what is plausible only ranks and asks questions. Immutable, safe
+ * for any thread.
  */
 public final class UtteranceInterpreter implements Interpreter {
     /** More parses than this of one word list are the same mistake in the grammar seen often. */
@@ -25,47 +25,26 @@ public final class UtteranceInterpreter implements Interpreter {
 
     private static final RuleId CALF = new RuleId("calf.abnf", "calf");
 
-    /**
-     * A fact of the wrong calf is the worst mistake: a reading that names another calf is a rival this much sooner. On
-     * thirteen heard as thirty the right reading was 0.7 to 1.7 behind the wrong one.
-     */
-    private static final double OTHER_CALF = 4;
-
     private final GrammarMatcher matcher;
     private final RuleId utterance;
     private final RuleId facts;
     private final Set<String> factWords;
-    private final double doubtMargin;
+    private final Thresholds thresholds;
 
-    /** @param doubtMargin how much better, in score, a reading must be than the next one that means something else */
-    public UtteranceInterpreter(Grammar grammar, double doubtMargin) {
+    /** An interpreter for what the grammar allows. */
+    public UtteranceInterpreter(Grammar grammar, Thresholds thresholds) {
         this.matcher = new GrammarMatcher(grammar);
         this.utterance = grammar.ruleNamed("utterance");
         this.facts = grammar.ruleNamed("facts");
         this.factWords = Set.copyOf(grammar.tokens(List.of(facts)));
-        this.doubtMargin = doubtMargin;
+        this.thresholds = thresholds;
     }
 
     @Override
-    public Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
-        List<Reading> readings = new ArrayList<>();
-        for (Hypothesis hypothesis : hypotheses) {
-            read(hypothesis, speech, listening).ifPresent(readings::add);
-        }
-        if (readings.isEmpty()) {
-            return incomplete(hypotheses, speech, listening).orElseGet(() -> noMatch(hypotheses));
-        }
-        Reading best = readings.stream().filter(Reading::isClear).findFirst().orElse(readings.get(0));
-        return readings.stream()
-                .filter(other -> !other.sameMeaning(best) && rivals(other, best))
-                .findFirst()
-                .map(rival -> Agreement.doubted(best.meaning(), rival.words()))
-                .orElse(best.meaning());
-    }
-
-    @Override
-    public Interpretation agreed(List<Interpretation> meanings) {
-        return Agreement.of(meanings);
+    public Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening) {
+        return Weighing.of(evidence, thresholds, hypothesis -> read(hypothesis, speech, listening))
+                .or(() -> incomplete(evidence.plain(), speech, listening))
+                .orElseGet(() -> noMatch(evidence.plain()));
     }
 
     @Override
@@ -119,12 +98,6 @@ public final class UtteranceInterpreter implements Interpreter {
         return doubts.isEmpty()
                 ? new Interpretation.Understood(words, tree, whole)
                 : new Interpretation.Unsure(words, tree, whole, doubts);
-    }
-
-    private boolean rivals(Reading other, Reading best) {
-        // A reading of a calf that does not exist is no rival to one of a calf that does.
-        double margin = other.namesOtherCalf(best) ? doubtMargin * OTHER_CALF : doubtMargin;
-        return (other.isClear() || !best.isClear()) && best.score() - other.score() < margin;
     }
 
     /** The meanings of one reading: empty when it does not parse whole. */

@@ -48,6 +48,9 @@ final class DoubtPhrases {
             WordDifference words = WordDifference.between(pending.provenance().words(), sounds.words());
             return sentence(DOUBT_SOUNDS_LIKE, words.one(), words.other());
         }
+        if (doubt instanceof Doubt.Unclear) {
+            return sentence(DOUBT_UNCLEAR);
+        }
         if (doubt instanceof Doubt.UnknownScale scale) {
             return sentence(DOUBT_UNKNOWN_SCALE, figures.number(scale.degrees()));
         }

@@ -34,6 +34,7 @@ import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
 import strawbed.statement.UtteranceInterpreter;
 import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
 import strawbed.testkit.MemoryJournal;
 import strawbed.testkit.SpokenSentence;
 
@@ -41,7 +42,7 @@ import strawbed.testkit.SpokenSentence;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class RecorderTest {
     private static final UtteranceInterpreter INTERPRETER = new UtteranceInterpreter(
-            Phrasebook.read(Grammars.source()).with(List.of()).grammar(), 0.5);
+            Phrasebook.read(Grammars.source()).with(List.of()).grammar(), Listener.THRESHOLDS);
 
     @TempDir
     Path folder;

@@ -13,6 +13,7 @@ import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
 import strawbed.statement.UtteranceInterpreter;
 import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
 import strawbed.testkit.SpokenSentence;
 
 /** A person who talks to a recorder without a microphone: words and sound go in, prompts come out. */
@@ -21,7 +22,7 @@ final class ScriptedNight {
             Phrasebook.read(Grammars.source(), PreparedSentences.text())
                     .with(List.of())
                     .grammar(),
-            0.5);
+            Listener.THRESHOLDS);
 
     private final Recorder recorder;
     private final Clock clock;

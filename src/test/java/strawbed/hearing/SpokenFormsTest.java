@@ -25,6 +25,7 @@ import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
 import strawbed.statement.UtteranceInterpreter;
 import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
 import strawbed.testkit.SpokenSentence;
 
 /** Every number from 0 to 9999, in every form. The forms are how people read out numbers; no published source. */
@@ -50,7 +51,7 @@ class SpokenFormsTest {
 
     @Test
     void every_form_of_every_number_names_exactly_that_calf() {
-        UtteranceInterpreter interpreter = new UtteranceInterpreter(GRAMMAR, 1);
+        UtteranceInterpreter interpreter = new UtteranceInterpreter(GRAMMAR, Listener.THRESHOLDS);
         List<String> wrong = new ArrayList<>();
         for (int value = 0; value <= 9999; value++) {
             String calf = String.valueOf(value);

@@ -25,6 +25,11 @@ class VocabularyTest {
         }
 
         @Override
+        public SpeechRecognizer anyWords() {
+            throw new UnsupportedOperationException("A list of words recognises nothing");
+        }
+
+        @Override
         public String name() {
             return "words";
         }

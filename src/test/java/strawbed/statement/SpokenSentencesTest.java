@@ -9,12 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
 import strawbed.testkit.SpokenSentence;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SpokenSentencesTest {
     private static final UtteranceInterpreter INTERPRETER =
-            new UtteranceInterpreter(Grammars.ofTheTable().grammar(), 1);
+            new UtteranceInterpreter(Grammars.ofTheTable().grammar(), Listener.THRESHOLDS);
     private static final SpeechTime SPEECH = new SpeechTime(SpokenSentence.SPOKEN_AT, SpokenSentence.ZONE);
     private static final Listening LISTENING = new Listening(SpokenSentence.OPEN_CALVES, false);
 

@@ -11,16 +11,17 @@ import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
 import strawbed.statement.SaidFact;
 import strawbed.statement.SpeechTime;
+import strawbed.statement.Thresholds;
 import strawbed.statement.UtteranceInterpreter;
 
 /** Understands words as the recorder does on the table's farm, at a chosen time. */
 public final class Listener {
-    /** Two readings whose scores are no further apart are doubted. */
-    public static final double MARGIN = 1;
+    /** Thresholds that the tests count with, wherever the bench sets the program's. */
+    public static final Thresholds THRESHOLDS = new Thresholds(8, 12, 10, 11, 0.3, 1, 4, 12, 0.5, 2, 360);
 
     /** Made once: it takes long. */
     public static final UtteranceInterpreter INTERPRETER =
-            new UtteranceInterpreter(Grammars.ofTheTable().grammar(), MARGIN);
+            new UtteranceInterpreter(Grammars.ofTheTable().grammar(), THRESHOLDS);
 
     private final Instant now;
     private final boolean sameCalf;

@@ -171,6 +171,7 @@ class PromptsTest {
                 new Doubt.Ambiguous(List.of(
                         new Statement(CALF_417, List.of(now(HEIFER))), new Statement(CALF_417, List.of(now(DIPPED))))),
                 new Doubt.SoundsLike(List.of("calf", "twelve")),
+                new Doubt.Unclear(),
                 new Doubt.UnknownScale(new BigDecimal(35)),
                 new Doubt.LongAgo(yesterday),
                 new Doubt.Implausible("humidity", new BigDecimal(120), "%", BigDecimal.ZERO, new BigDecimal(100)),

@@ -91,6 +91,12 @@ public final class VoskModel implements SpeechModel {
     }
 
     @Override
+    public synchronized SpeechRecognizer anyWords() {
+        requireOpen();
+        return new VoskRecognizer(model);
+    }
+
+    @Override
     public String name() {
         return name;
     }

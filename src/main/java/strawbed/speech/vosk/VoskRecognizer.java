@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.vosk.Model;
 import org.vosk.Recognizer;
 import strawbed.audio.Sound;
+import strawbed.speech.Lexicon;
 import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Utterance;
@@ -19,15 +20,34 @@ final class VoskRecognizer implements SpeechRecognizer {
     private static final int PADDING = Sound.RATE * 3 / 10;
 
     private final Recognizer recognizer;
-    private final Vocabulary vocabulary;
+    private final Lexicon lexicon;
     private long samplesFed;
     private boolean closed;
 
     VoskRecognizer(Model model, Vocabulary vocabulary, int alternatives) {
-        this.vocabulary = vocabulary;
-        recognizer = new Recognizer(model, Sound.RATE, json(vocabulary));
+        this(newRecognizer(model, json(vocabulary)), vocabulary.lexicon(), alternatives);
+    }
+
+    /** For any words. Without alternatives Vosk gives no likelihood that could be compared, so it is asked for one. */
+    VoskRecognizer(Model model) {
+        this(newRecognizer(model), Lexicon.empty(), 1);
+    }
+
+    private VoskRecognizer(Recognizer recognizer, Lexicon lexicon, int alternatives) {
+        this.recognizer = recognizer;
+        this.lexicon = lexicon;
         recognizer.setWords(true);
         recognizer.setMaxAlternatives(alternatives);
+    }
+
+    private static Recognizer newRecognizer(Model model, String... grammar) {
+        try {
+            return grammar.length == 0
+                    ? new Recognizer(model, Sound.RATE)
+                    : new Recognizer(model, Sound.RATE, grammar[0]);
+        } catch (IOException e) {
+            throw new ModelException("The speech model does not take this vocabulary; start again.", e);
+        }
     }
 
     private static String json(Vocabulary vocabulary) {
@@ -57,7 +77,7 @@ final class VoskRecognizer implements SpeechRecognizer {
         return new Utterance(
                 sound,
                 reader.hypotheses(recognizer.getFinalResult()).stream()
-                        .map(vocabulary.lexicon()::toWritten)
+                        .map(lexicon::toWritten)
                         .toList());
     }
 

@@ -1,0 +1,77 @@
+package strawbed.speech;
+
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import strawbed.audio.Sound;
+
+/**
+ * How loud a sound is from moment to moment, to see whether words account for all of it. Not to be changed.
+ *
+ * @param start of the sound in its source
+ * @param decibels the level of each stretch of 20 ms
+ */
+public record Envelope(Duration start, double[] decibels) {
+    private static final int FRAME_MILLIS = 20;
+    private static final int FRAME = Sound.RATE * FRAME_MILLIS / 1000;
+
+    /** Frames within this of the usual loudness of the words are as loud as speech. */
+    private static final double AS_LOUD = 10;
+
+    /** Words begin and end a little beside the times that recognisers give. */
+    private static final int BESIDE = 40;
+
+    /** The envelope of a sound. */
+    public static Envelope of(Sound sound) {
+        double[] decibels = IntStream.range(0, sound.length() / FRAME)
+                .mapToDouble(frame ->
+                        20 * Math.log10(sound.slice(frame * FRAME, (frame + 1) * FRAME).rms() + 1e-3))
+                .toArray();
+        return new Envelope(sound.start(), decibels);
+    }
+
+    /** The longest stretch that is as loud as the words but lies in none of them. */
+    public Duration longestWithout(List<RecognizedWord> words) {
+        boolean[] covered = new boolean[decibels.length];
+        words.forEach(word -> Arrays.fill(covered, frame(word.from(), -BESIDE), frame(word.to(), BESIDE), true));
+        double[] inWords = IntStream.range(0, decibels.length)
+                .filter(frame -> covered[frame])
+                .mapToDouble(frame -> decibels[frame])
+                .sorted()
+                .toArray();
+        if (inWords.length == 0) {
+            return Duration.ZERO;
+        }
+        double loud = inWords[inWords.length / 2] - AS_LOUD;
+        int longest = 0;
+        int run = 0;
+        for (int frame = 0; frame < decibels.length; frame++) {
+            run = !covered[frame] && decibels[frame] >= loud ? run + 1 : 0;
+            longest = Math.max(longest, run);
+        }
+        return Duration.ofMillis((long) longest * FRAME_MILLIS);
+    }
+
+    private int frame(Duration time, int more) {
+        long millis = time.minus(start).toMillis() + more;
+        return (int) Math.max(0, Math.min(decibels.length, millis / FRAME_MILLIS));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Envelope envelope
+                && envelope.start.equals(start)
+                && Arrays.equals(envelope.decibels, decibels);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * start.hashCode() + Arrays.hashCode(decibels);
+    }
+
+    @Override
+    public String toString() {
+        return "Envelope of " + decibels.length + " frames at " + start;
+    }
+}

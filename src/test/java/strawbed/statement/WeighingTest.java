@@ -1,0 +1,131 @@
+package strawbed.statement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import strawbed.speech.Hypothesis;
+import strawbed.testkit.Grammars;
+import strawbed.testkit.Listener;
+
+/** Several hearings of one sound, the plain one first. In each the readings are parted by bars, each 3 behind the last. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class WeighingTest {
+    private static final Listener LISTENER = Listener.onTheTablesFarm();
+    private static final double STEP = 3;
+
+    @Test
+    void the_meaning_that_lags_least_over_all_hearings_is_taken() {
+        assertThat(weighed(
+                        "calf thirteen heifer",
+                        "calf thirty heifer | calf thirteen heifer",
+                        "calf thirty heifer | calf thirteen heifer",
+                        "calf thirteen heifer"))
+                .isEqualTo(LISTENER.hears("calf thirteen heifer"));
+    }
+
+    @Test
+    void other_words_of_the_same_meaning_agree() {
+        assertThat(weighed("calf two oh seven bull", "calf two hundred seven bull", "calf two oh seven bull"))
+                .isEqualTo(LISTENER.hears("calf two oh seven bull"));
+    }
+
+    @Test
+    void what_hearings_dispute_is_asked_about() {
+        assertThat(weighed("calf thirteen heifer", "calf thirty heifer"))
+                .isInstanceOfSatisfying(Interpretation.Unsure.class, unsure -> {
+                    assertThat(unsure.best().calf()).isEqualTo(new CalfReference.Numbered("13"));
+                    assertThat(unsure.doubts())
+                            .containsExactly(new Doubt.SoundsLike(List.of("calf", "thirty", "heifer")));
+                });
+    }
+
+    @Test
+    void what_few_hearings_found_is_asked_about() {
+        assertThat(weighed(
+                        "calf twelve heifer",
+                        "calf well heifer | calf twelve heifer",
+                        "calf well heifer | calf twelve heifer",
+                        "calf well heifer | calf twelve heifer"))
+                .as("the others had it second, as their first does not parse")
+                .isEqualTo(LISTENER.hears("calf twelve heifer"));
+        assertThat(weighed("calf twelve heifer", "[unk]", "[unk]", "[unk]")).isInstanceOf(Interpretation.Unsure.class);
+    }
+
+    @Test
+    void what_lags_far_behind_is_not_understood() {
+        String[] hearings = Stream.generate(() -> "[unk]").limit(14).toArray(String[]::new);
+        hearings[0] = "calf twelve heifer";
+        assertThat(weighed(hearings)).isInstanceOf(Interpretation.NoMatch.class);
+    }
+
+    @Test
+    void what_wavers_with_no_other_words_was_hard_to_hear() {
+        assertThat(weighed("calf twelve heifer", "[unk]", "[unk]", "[unk]"))
+                .isInstanceOfSatisfying(
+                        Interpretation.Unsure.class,
+                        unsure -> assertThat(unsure.doubts()).containsExactly(new Doubt.Unclear()));
+    }
+
+    @Test
+    void a_calf_on_the_list_comes_before_one_that_is_not_if_it_is_near() {
+        assertThat(weighed("calf nineteen heifer | calf ninety heifer"))
+                .isEqualTo(LISTENER.hears("calf ninety heifer"));
+        Thresholds strict = new Thresholds(8, 12, 10, 11, 0.3, 1, 4, STEP - 1, 0.5, 2, 360);
+        assertThat(weighed(strict, OptionalDouble.empty(), "calf nineteen heifer | calf ninety heifer"))
+                .isEqualTo(LISTENER.hears("calf nineteen heifer"));
+    }
+
+    @Test
+    void free_speech_that_fits_better_makes_it_doubtful_and_then_refuses_it() {
+        String three = "calf twelve heifer";
+        assertThat(free(0.4 * 3, three)).isEqualTo(LISTENER.hears(three));
+        assertThat(free(0.6 * 3, three)).isInstanceOf(Interpretation.Unsure.class);
+        assertThat(free(2.1 * 3, three)).isInstanceOf(Interpretation.NoMatch.class);
+    }
+
+    @Test
+    void free_speech_is_held_against_the_meaning_that_is_taken_and_not_the_best_reading() {
+        assertThat(free(0.4 * 3, "[unk] | calf twelve heifer")).isInstanceOf(Interpretation.Unsure.class);
+    }
+
+    @Test
+    void a_control_that_hearings_dispute_is_not_obeyed() {
+        assertThat(weighed("confirm entry", "cancel entry")).isInstanceOf(Interpretation.NoMatch.class);
+        assertThat(weighed("confirm entry", "confirm entry | cancel entry"))
+                .isInstanceOf(Interpretation.ControlHeard.class);
+    }
+
+    @Test
+    void what_nobody_understands_stays_not_understood() {
+        assertThat(weighed("[unk]", "the gate", "[unk] open")).isEqualTo(new Interpretation.NoMatch(List.of("[unk]")));
+    }
+
+    private static Interpretation weighed(String... hearings) {
+        return weighed(Listener.THRESHOLDS, OptionalDouble.empty(), hearings);
+    }
+
+    private static Interpretation free(double better, String hearing) {
+        return weighed(Listener.THRESHOLDS, OptionalDouble.of(better), hearing);
+    }
+
+    private static Interpretation weighed(Thresholds thresholds, OptionalDouble free, String... hearings) {
+        Evidence evidence =
+                new Evidence(Stream.of(hearings).map(WeighingTest::readings).toList(), free, Optional.empty());
+        return (thresholds.equals(Listener.THRESHOLDS) ? Listener.INTERPRETER : new UtteranceInterpreter(Grammars.ofTheTable().grammar(), thresholds))
+                .interpret(evidence, LISTENER.speech(), LISTENER.listening());
+    }
+
+    private static List<Hypothesis> readings(String hearing) {
+        List<String> readings = Arrays.asList(hearing.split(" \\| "));
+        return readings.stream()
+                .map(words -> Grammars.reading(words, -STEP * readings.indexOf(words)))
+                .toList();
+    }
+}
