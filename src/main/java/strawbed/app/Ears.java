@@ -1,5 +1,6 @@
 package strawbed.app;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -7,11 +8,12 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
+import strawbed.audio.Sound;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Hearing;
-import strawbed.hearing.Phrasebook;
+import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechModel;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
@@ -34,7 +36,8 @@ final class Ears implements AutoCloseable {
     private static final double DOUBT_MARGIN = 0.5;
 
     private final SpeechModel model;
-    private final @Nullable Phrasebook phrasebook;
+    private final @Nullable FarmWords words;
+    private Grammar grammar;
     private SpeechRecognizer recognizer;
     private Interpreter interpreter;
     private Listening listening;
@@ -42,13 +45,15 @@ final class Ears implements AutoCloseable {
 
     private Ears(
             SpeechModel model,
-            @Nullable Phrasebook phrasebook,
+            @Nullable FarmWords words,
+            Grammar grammar,
             SpeechRecognizer recognizer,
             Interpreter interpreter,
             Listening listening,
             String grammarVersion) {
         this.model = model;
-        this.phrasebook = phrasebook;
+        this.words = words;
+        this.grammar = grammar;
         this.recognizer = recognizer;
         this.interpreter = interpreter;
         this.listening = listening;
@@ -58,13 +63,12 @@ final class Ears implements AutoCloseable {
     /** Speech model and phrasebook on their way, so that other things can be done meanwhile. */
     static final class Loading implements AutoCloseable {
         private final CompletableFuture<SpeechModel> model;
-        private final CompletableFuture<Phrasebook> phrasebook;
+        private final CompletableFuture<FarmWords> words;
         private boolean taken;
 
         private Loading(Settings settings) {
             this.model = CompletableFuture.supplyAsync(() -> load(settings));
-            this.phrasebook =
-                    CompletableFuture.supplyAsync(() -> Phrasebook.read(settings.grammar(), PreparedSentences.text()));
+            this.words = CompletableFuture.supplyAsync(() -> FarmWords.read(settings));
         }
 
         /** Waits for the model; who takes it closes it. */
@@ -74,8 +78,8 @@ final class Ears implements AutoCloseable {
             return loaded;
         }
 
-        private Phrasebook phrasebook() {
-            return wait(phrasebook);
+        private FarmWords words() {
+            return wait(words);
         }
 
         private static <T> T wait(CompletableFuture<T> coming) {
@@ -117,17 +121,24 @@ final class Ears implements AutoCloseable {
 
     /** The same with what is on its way already. */
     static Ears forCalves(Collection<String> openCalves, Loading loading) {
-        Phrasebook phrasebook = loading.phrasebook();
-        FarmGrammar farm = phrasebook.with(openCalves);
+        FarmWords words = loading.words();
+        FarmGrammar farm = words.phrasebook().with(openCalves);
         SpeechModel model = loading.take();
         try {
+            List<String> unknown = farm.vocabulary().unknownWords(model);
+            while (!unknown.isEmpty()) {
+                words = words.insteadOf(unknownWords(unknown));
+                farm = words.phrasebook().with(openCalves);
+                unknown = farm.vocabulary().unknownWords(model);
+            }
             return new Ears(
                     model,
-                    phrasebook,
+                    words,
+                    farm.grammar(),
                     recognizer(model, farm.vocabulary()),
                     new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN),
                     new Listening(Set.copyOf(openCalves), false),
-                    phrasebook.version());
+                    words.phrasebook().version());
         } catch (RuntimeException failure) {
             model.close();
             throw failure;
@@ -140,6 +151,7 @@ final class Ears implements AutoCloseable {
         return new Ears(
                 model,
                 null,
+                grammar,
                 recognizer(model, FarmGrammar.phrases(grammar)),
                 new PhraseInterpreter(grammar),
                 new Listening(Set.of(), false),
@@ -154,8 +166,9 @@ final class Ears implements AutoCloseable {
 
     /** Changes the list of open calves, for the hearing that goes on. */
     void listenFor(Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
-        if (phrasebook != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
-            FarmGrammar farm = phrasebook.with(openCalves);
+        if (words != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
+            FarmGrammar farm = words.phrasebook().with(openCalves);
+            grammar = farm.grammar();
             SpeechRecognizer before = recognizer;
             recognizer = recognizer(model, farm.vocabulary());
             interpreter = new UtteranceInterpreter(farm.grammar(), DOUBT_MARGIN);
@@ -177,6 +190,26 @@ final class Ears implements AutoCloseable {
         return grammarVersion;
     }
 
+    /** What a person must be told of the farm's grammar, in lines; mostly nothing. */
+    List<String> told() {
+        return words == null ? List.of() : words.told();
+    }
+
+    /** Keeps what a later start needs of the farm's grammar, and tells what went wrong with that. */
+    List<String> keepWords() {
+        return words == null ? List.of() : words.keep();
+    }
+
+    /** All readings of a sound by itself, the best first. */
+    List<Hypothesis> readings(Sound sound) {
+        return recognizer.recognize(sound).hypotheses();
+    }
+
+    /** What can be said now. */
+    Grammar grammar() {
+        return grammar;
+    }
+
     SpeechModel model() {
         return model;
     }
@@ -188,8 +221,11 @@ final class Ears implements AutoCloseable {
     }
 
     static SpeechModel load(Settings settings) {
-        return VoskModel.load(
-                new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory());
+        return VoskModel.load(modelFolder(settings));
+    }
+
+    static Path modelFolder(Settings settings) {
+        return new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory();
     }
 
     private static SpeechRecognizer recognizer(SpeechModel model, Vocabulary vocabulary) {
