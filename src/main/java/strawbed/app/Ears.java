@@ -242,6 +242,7 @@ final class Ears implements AutoCloseable {
                 "lexicon.txt",
                 "the speech model does not know " + String.join(", ", unknown)
                         + ". Give each a stand-in in lexicon.txt: known words that sound like it, as in"
-                        + " \"colostrum = cole ostrom\"; or use another word in the grammar");
+                        + " \"colostrum = cole ostrom\"; or use another word in the grammar. \"strawbed grammar check\""
+                        + " finds words that sound alike.");
     }
 }
