@@ -1,5 +1,6 @@
 package strawbed.app;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -8,12 +9,13 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
+import strawbed.audio.Sound;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Hearing;
-import strawbed.hearing.Phrasebook;
 import strawbed.hearing.Recognizers;
+import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechModel;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
@@ -31,7 +33,8 @@ import strawbed.statement.UtteranceInterpreter;
  */
 final class Ears implements AutoCloseable {
     private final SpeechModel model;
-    private final @Nullable Phrasebook phrasebook;
+    private final @Nullable FarmWords words;
+    private Grammar grammar;
     private Recognizers recognizers;
     private Interpreter interpreter;
     private Listening listening;
@@ -39,13 +42,15 @@ final class Ears implements AutoCloseable {
 
     private Ears(
             SpeechModel model,
-            @Nullable Phrasebook phrasebook,
+            @Nullable FarmWords words,
+            Grammar grammar,
             Recognizers recognizers,
             Interpreter interpreter,
             Listening listening,
             String grammarVersion) {
         this.model = model;
-        this.phrasebook = phrasebook;
+        this.words = words;
+        this.grammar = grammar;
         this.recognizers = recognizers;
         this.interpreter = interpreter;
         this.listening = listening;
@@ -55,13 +60,12 @@ final class Ears implements AutoCloseable {
     /** Speech model and phrasebook on their way, so that other things can be done meanwhile. */
     static final class Loading implements AutoCloseable {
         private final CompletableFuture<SpeechModel> model;
-        private final CompletableFuture<Phrasebook> phrasebook;
+        private final CompletableFuture<FarmWords> words;
         private boolean taken;
 
         private Loading(Settings settings) {
             this.model = CompletableFuture.supplyAsync(() -> load(settings));
-            this.phrasebook =
-                    CompletableFuture.supplyAsync(() -> Phrasebook.read(settings.grammar(), PreparedSentences.text()));
+            this.words = CompletableFuture.supplyAsync(() -> FarmWords.read(settings));
         }
 
         /** Waits for the model; who takes it closes it. */
@@ -71,8 +75,8 @@ final class Ears implements AutoCloseable {
             return loaded;
         }
 
-        private Phrasebook phrasebook() {
-            return wait(phrasebook);
+        private FarmWords words() {
+            return wait(words);
         }
 
         private static <T> T wait(CompletableFuture<T> coming) {
@@ -114,17 +118,24 @@ final class Ears implements AutoCloseable {
 
     /** The same with what is on its way already. */
     static Ears forCalves(Collection<String> openCalves, Loading loading) {
-        Phrasebook phrasebook = loading.phrasebook();
-        FarmGrammar farm = phrasebook.with(openCalves);
+        FarmWords words = loading.words();
+        FarmGrammar farm = words.phrasebook().with(openCalves);
         SpeechModel model = loading.take();
         try {
+            List<String> unknown = farm.vocabulary().unknownWords(model);
+            while (!unknown.isEmpty()) {
+                words = words.insteadOf(unknownWords(unknown));
+                farm = words.phrasebook().with(openCalves);
+                unknown = farm.vocabulary().unknownWords(model);
+            }
             return new Ears(
                     model,
-                    phrasebook,
+                    words,
+                    farm.grammar(),
                     recognizers(model, farm.vocabulary()),
                     new UtteranceInterpreter(farm.grammar(), Thresholds.set()),
                     new Listening(Set.copyOf(openCalves), false),
-                    phrasebook.version());
+                    words.phrasebook().version());
         } catch (RuntimeException failure) {
             model.close();
             throw failure;
@@ -137,6 +148,7 @@ final class Ears implements AutoCloseable {
         return new Ears(
                 model,
                 null,
+                grammar,
                 recognizers(model, FarmGrammar.phrases(grammar)),
                 new PhraseInterpreter(grammar, Thresholds.set()),
                 new Listening(Set.of(), false),
@@ -151,8 +163,9 @@ final class Ears implements AutoCloseable {
 
     /** Changes the list of open calves, for the hearing that goes on. */
     void listenFor(Collection<String> openCalves, boolean sameCalf, Hearing hearing) {
-        if (phrasebook != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
-            FarmGrammar farm = phrasebook.with(openCalves);
+        if (words != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
+            FarmGrammar farm = words.phrasebook().with(openCalves);
+            grammar = farm.grammar();
             SpeechRecognizer before = recognizers.ours();
             recognizers = new Recognizers(recognizer(model, farm.vocabulary()), recognizers.any());
             interpreter = new UtteranceInterpreter(farm.grammar(), Thresholds.set());
@@ -174,6 +187,26 @@ final class Ears implements AutoCloseable {
         return grammarVersion;
     }
 
+    /** What a person must be told of the farm's grammar, in lines; mostly nothing. */
+    List<String> told() {
+        return words == null ? List.of() : words.told();
+    }
+
+    /** Keeps what a later start needs of the farm's grammar, and tells what went wrong with that. */
+    List<String> keepWords() {
+        return words == null ? List.of() : words.keep();
+    }
+
+    /** All readings of a sound by itself, the best first. */
+    List<Hypothesis> readings(Sound sound) {
+        return recognizers.ours().recognize(sound).hypotheses();
+    }
+
+    /** What can be said now. */
+    Grammar grammar() {
+        return grammar;
+    }
+
     SpeechModel model() {
         return model;
     }
@@ -186,8 +219,11 @@ final class Ears implements AutoCloseable {
     }
 
     static SpeechModel load(Settings settings) {
-        return VoskModel.load(
-                new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory());
+        return VoskModel.load(modelFolder(settings));
+    }
+
+    static Path modelFolder(Settings settings) {
+        return new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory();
     }
 
     private static Recognizers recognizers(SpeechModel model, Vocabulary vocabulary) {
@@ -208,6 +244,7 @@ final class Ears implements AutoCloseable {
                 "lexicon.txt",
                 "the speech model does not know " + String.join(", ", unknown)
                         + ". Give each a stand-in in lexicon.txt: known words that sound like it, as in"
-                        + " \"colostrum = cole ostrom\"; or use another word in the grammar");
+                        + " \"colostrum = cole ostrom\"; or use another word in the grammar. \"strawbed grammar check\""
+                        + " finds words that sound alike.");
     }
 }

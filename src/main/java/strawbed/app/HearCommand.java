@@ -3,6 +3,7 @@ package strawbed.app;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,14 +13,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import strawbed.audio.AudioException;
-import strawbed.audio.Sound;
-import strawbed.audio.WavSource;
 import strawbed.grammar.GrammarReader;
 import strawbed.grammar.GrammarSource;
-import strawbed.hearing.Heard;
-import strawbed.hearing.Hearing;
-import strawbed.statement.Statement;
 
 /** The command {@code strawbed hear}: recognises files, stores nothing. */
 @Command(
@@ -64,6 +59,7 @@ final class HearCommand implements Callable<Integer> {
         Settings settings = program.settings();
         boolean allGood = true;
         try (Ears ears = ears(settings)) {
+            ears.told().forEach(program.err()::println);
             for (Path file : files) {
                 allGood &= hear(file, ears, settings, program.out(), program.err());
             }
@@ -85,7 +81,7 @@ final class HearCommand implements Callable<Integer> {
                 settings, GrammarReader.read(source, file.getFileName().toString()));
     }
 
-    private static List<String> numbers(List<String> given) {
+    static List<String> numbers(List<String> given) {
         List<String> bad = given.stream()
                 .filter(number -> !number.strip().matches("[0-9]{1,4}"))
                 .toList();
@@ -99,61 +95,13 @@ final class HearCommand implements Callable<Integer> {
     }
 
     private boolean hear(Path file, Ears ears, Settings settings, PrintWriter out, PrintWriter err) {
-        Loudness loudness = new Loudness();
-        List<Heard> all = new ArrayList<>();
-        try (WavSource source = WavSource.open(file)) {
-            Hearing hearing = ears.hearing(
-                    settings, at == null ? settings.clock().instant() : DemoCommand.time(at, settings.zone()));
-            Heard waiting = null;
-            String sameCalf = null;
-            for (Optional<Sound> block = source.read(); block.isPresent(); block = source.read()) {
-                loudness.add(block.get());
-                Optional<Heard> heard = hearing.accept(block.get());
-                if (heard.isPresent()) {
-                    if (waiting != null && !heard.get().goesOn()) {
-                        sameCalf = print(file, waiting, sameCalf, out, all);
-                    }
-                    waiting = heard.get();
-                    ears.named(hearing, number(waiting, sameCalf) != null || sameCalf != null);
-                }
+        Instant from = at == null ? settings.clock().instant() : DemoCommand.time(at, settings.zone());
+        return HeardFile.hear(file, ears, ears.hearing(settings, from), err, (heard, sameCalf) -> {
+            if (json) {
+                out.println(JsonLine.of(new HeardJson().of(file.toString(), heard, sameCalf)));
+            } else {
+                out.println(HeardText.of(heard));
             }
-            Optional<Heard> atEnd = hearing.finish();
-            if (waiting != null && !(atEnd.isPresent() && atEnd.get().goesOn())) {
-                sameCalf = print(file, waiting, sameCalf, out, all);
-            }
-            if (atEnd.isPresent()) {
-                print(file, atEnd.get(), sameCalf, out, all);
-            }
-            source.warning().ifPresent(err::println);
-        } catch (AudioException failure) {
-            err.println(failure.getMessage());
-            return false;
-        }
-        if (loudness.isSilent()) {
-            err.println(file + " is silent: no sample is louder than " + loudness.peak()
-                    + ". Check the microphone that recorded it.");
-            return false;
-        }
-        if (all.isEmpty()) {
-            err.println(file + ": no speech was heard in it.");
-        }
-        return true;
-    }
-
-    private @Nullable String print(
-            Path file, Heard heard, @Nullable String sameCalf, PrintWriter out, List<Heard> all) {
-        all.add(heard);
-        if (json) {
-            out.println(JsonLine.of(new HeardJson().of(file.toString(), heard, sameCalf)));
-        } else {
-            out.println(HeardText.of(heard));
-        }
-        String named = number(heard, sameCalf);
-        return named == null ? sameCalf : named;
-    }
-
-    private static @Nullable String number(Heard heard, @Nullable String sameCalf) {
-        Statement statement = HeardJson.statement(heard.meaning());
-        return statement == null ? null : HeardJson.number(statement.calf(), heard.meaning(), sameCalf);
+        });
     }
 }

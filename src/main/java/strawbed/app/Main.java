@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
         subcommands = {
             DemoCommand.class,
             HearCommand.class,
+            GrammarCommand.class,
             ListenCommand.class,
             CalvesCommand.class,
             CalfCommand.class,

@@ -10,8 +10,8 @@ import strawbed.grammar.GrammarSource;
 import strawbed.hearing.Phrasebook;
 
 /**
- * The recogniser's sentences for the program's own grammar: made by the build, so that a start need not. A farm's own
- * grammar has others, which are made at each start.
+ * The recogniser's sentences for the program's own grammar: made by the build, so that a start need not. Those of a farm's
+ * own grammar are made by the first start with it and kept in the data folder.
  */
 public final class PreparedSentences {
     private static final String RESOURCE = "/hearing/sentences.txt";
@@ -24,6 +24,15 @@ public final class PreparedSentences {
             return in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Those that an earlier start kept; empty when there are none that can be read, as they are only made anew then. */
+    static String kept(Path file) {
+        try {
+            return Files.isRegularFile(file) ? Files.readString(file) : "";
+        } catch (IOException damaged) {
+            return "";
         }
     }
 

@@ -31,12 +31,23 @@ record Settings(Path data, Optional<Path> model, Clock clock, ZoneId zone) {
         return new Settings(data, model, other, zone);
     }
 
-    /** The farm's own copy of the grammar in the data folder, where there is one; else the program's. */
+    /** Where the farm's own files of the grammar are, if it has any. */
+    Path grammarFolder() {
+        return data.resolve("grammar");
+    }
+
+    /** The farm's own files of the grammar where there are some, and the program's for the others. */
     GrammarSource grammar() {
-        Path own = data.resolve("grammar");
-        return Files.isDirectory(own)
-                ? GrammarSource.directory(own)
-                : GrammarSource.resources(Settings.class.getClassLoader(), "grammar/");
+        return grammar(grammarFolder());
+    }
+
+    /** The same with the farm's files from another folder. */
+    static GrammarSource grammar(Path own) {
+        return Files.isDirectory(own) ? GrammarSource.directory(own, programsGrammar()) : programsGrammar();
+    }
+
+    static GrammarSource programsGrammar() {
+        return GrammarSource.resources(Settings.class.getClassLoader(), "grammar/");
     }
 
     /** Where the program may unpack its speech model: always the user's folder, whatever the record's is. */

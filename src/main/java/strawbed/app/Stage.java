@@ -92,7 +92,7 @@ final class Stage implements AutoCloseable {
      * Opens the record, adopts the farm's protocol and loads the ears.
      *
      * @param origin the instant of the source's first sample
-     * @param err for what a person must be told of the protocol
+     * @param err for what a person must be told of protocol and grammar
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
         // First, as it takes longest and needs nothing of the record.
@@ -118,6 +118,8 @@ final class Stage implements AutoCloseable {
                     ? HerdReading.fresh(journal, now, Instant.MAX)
                     : HerdReading.recent(journal, now, Instant.MAX);
             Ears ears = Ears.forCalves(List.copyOf(herd.openNumbers()), loading);
+            ears.told().forEach(err::println);
+            ears.keepWords().forEach(err::println);
             Recorder recorder = new Recorder(
                     journal,
                     herd,

@@ -5,9 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import strawbed.grammar.Documentation;
 import strawbed.grammar.Rule;
 import strawbed.grammar.RuleExpansion;
+import strawbed.grammar.RuleId;
 
 /** The words to choose from in a rule whose documentation says {@code @choices}. */
 final class Choices {
@@ -18,14 +21,32 @@ final class Choices {
 
     /** Each choice as its words: of those with the same meaning the first, or all. Empty where nothing is asked for. */
     static List<List<String>> of(Rule rule) {
+        return of(rule, alternatives(rule));
+    }
+
+    /** The same with the choices of the rules that its alternatives refer to, such as the farm's own names. */
+    static List<List<String>> of(Rule rule, Function<RuleId, Rule> others) {
+        return of(
+                rule,
+                alternatives(rule).stream()
+                        .flatMap(alternative -> alternative instanceof RuleExpansion.RuleReference reference
+                                ? alternatives(others.apply(reference.rule())).stream()
+                                : Stream.of(alternative))
+                        .toList());
+    }
+
+    private static List<RuleExpansion> alternatives(Rule rule) {
+        return rule.expansion() instanceof RuleExpansion.Alternatives several
+                ? several.parts()
+                : List.of(rule.expansion());
+    }
+
+    private static List<List<String>> of(Rule rule, List<RuleExpansion> alternatives) {
         List<Documentation.Tag> tags = rule.documentation().tags(TAG);
         if (tags.isEmpty()) {
             return List.of();
         }
         boolean every = tags.stream().anyMatch(tag -> tag.text().equals(EVERY_WORDING));
-        List<RuleExpansion> alternatives = rule.expansion() instanceof RuleExpansion.Alternatives several
-                ? several.parts()
-                : List.of(rule.expansion());
         Set<String> meanings = new HashSet<>();
         List<List<String>> choices = new ArrayList<>();
         for (RuleExpansion alternative : alternatives) {

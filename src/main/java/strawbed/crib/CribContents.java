@@ -155,7 +155,7 @@ public final class CribContents {
             List<List<String>> phrases = grammar.rules().stream()
                     .filter(rule -> rule.id().name().equals(part.rule()))
                     .filter(rule -> matcher.match(rule.id(), part.words(), 1).size() == 1)
-                    .map(Choices::of)
+                    .map(rule -> Choices.of(rule, grammar::rule))
                     .filter(found -> !found.isEmpty())
                     .findFirst()
                     .orElse(List.of());

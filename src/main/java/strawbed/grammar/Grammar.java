@@ -93,18 +93,28 @@ public final class Grammar {
     /** Every word of the given rules and of those they refer to, however indirectly. */
     public SortedSet<String> tokens(Collection<RuleId> from) {
         SortedSet<String> words = new TreeSet<>();
-        Set<RuleId> seen = new LinkedHashSet<>(from);
-        Deque<RuleId> open = new ArrayDeque<>(seen);
-        while (!open.isEmpty()) {
-            visit(rule(open.remove()).expansion(), part -> {
+        for (RuleId id : reached(from)) {
+            visit(rule(id).expansion(), part -> {
                 if (part instanceof RuleExpansion.Token token) {
                     words.add(token.text());
-                } else if (part instanceof RuleExpansion.RuleReference reference && seen.add(reference.rule())) {
-                    open.add(reference.rule());
                 }
             });
         }
         return Collections.unmodifiableSortedSet(words);
+    }
+
+    /** The given rules and those they refer to, however indirectly. */
+    public Set<RuleId> reached(Collection<RuleId> from) {
+        Set<RuleId> seen = new LinkedHashSet<>(from);
+        Deque<RuleId> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty()) {
+            visit(rule(open.remove()).expansion(), part -> {
+                if (part instanceof RuleExpansion.RuleReference reference && seen.add(reference.rule())) {
+                    open.add(reference.rule());
+                }
+            });
+        }
+        return Collections.unmodifiableSet(seen);
     }
 
     List<RuleId> ids() {

@@ -30,6 +30,12 @@ public interface GrammarSource {
         return asked -> asked.equals(file) ? text : text(asked);
     }
 
+    /** The files below a directory, as UTF-8, and from elsewhere those that it lacks. */
+    static GrammarSource directory(Path directory, GrammarSource others) {
+        GrammarSource own = directory(directory);
+        return file -> Files.exists(directory.resolve(FileNames.check(file))) ? own.text(file) : others.text(file);
+    }
+
     /** The files below a directory, as UTF-8. */
     static GrammarSource directory(Path directory) {
         Objects.requireNonNull(directory, "directory");

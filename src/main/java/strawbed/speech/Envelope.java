@@ -7,12 +7,9 @@ import java.util.stream.IntStream;
 import strawbed.audio.Sound;
 
 /**
- * How loud a sound is from moment to moment, to see whether words account for all of it. Not to be changed.
- *
- * @param start of the sound in its source
- * @param decibels the level of each stretch of 20 ms
+ * How loud a sound is from moment to moment, to see whether words account for all of it. Immutable.
  */
-public record Envelope(Duration start, double[] decibels) {
+public final class Envelope {
     private static final int FRAME_MILLIS = 20;
     private static final int FRAME = Sound.RATE * FRAME_MILLIS / 1000;
 
@@ -22,11 +19,22 @@ public record Envelope(Duration start, double[] decibels) {
     /** Words begin and end a little beside the times that recognisers give. */
     private static final int BESIDE = 40;
 
+    private final Duration start;
+
+    /** The level of each stretch of 20 ms. */
+    private final double[] decibels;
+
+    private Envelope(Duration start, double[] decibels) {
+        this.start = start;
+        this.decibels = decibels;
+    }
+
     /** The envelope of a sound. */
     public static Envelope of(Sound sound) {
         double[] decibels = IntStream.range(0, sound.length() / FRAME)
-                .mapToDouble(frame ->
-                        20 * Math.log10(sound.slice(frame * FRAME, (frame + 1) * FRAME).rms() + 1e-3))
+                .mapToDouble(frame -> 20
+                        * Math.log10(
+                                sound.slice(frame * FRAME, (frame + 1) * FRAME).rms() + 1e-3))
                 .toArray();
         return new Envelope(sound.start(), decibels);
     }
@@ -56,22 +64,5 @@ public record Envelope(Duration start, double[] decibels) {
     private int frame(Duration time, int more) {
         long millis = time.minus(start).toMillis() + more;
         return (int) Math.max(0, Math.min(decibels.length, millis / FRAME_MILLIS));
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Envelope envelope
-                && envelope.start.equals(start)
-                && Arrays.equals(envelope.decibels, decibels);
-    }
-
-    @Override
-    public int hashCode() {
-        return 31 * start.hashCode() + Arrays.hashCode(decibels);
-    }
-
-    @Override
-    public String toString() {
-        return "Envelope of " + decibels.length + " frames at " + start;
     }
 }

@@ -24,16 +24,19 @@ final class FirstMinutesFacts {
             Map.entry("shelter", (tree, speech) -> new Event.ShelterGiven(Tags.term(Term.Shelter.class, tree))),
             Map.entry("milestone", (tree, speech) -> new Event.MilestoneReached(Tags.term(Term.Milestone.class, tree))),
             Map.entry("sign", (tree, speech) -> sign(tree.children().get(0))),
-            Map.entry(
-                    "navel_dipped",
-                    (tree, speech) ->
-                            new Event.NavelDipped(Tags.termIn(Term.NavelAgent.class, tree, "agent"), strength(tree))),
+            Map.entry("navel_dipped", (tree, speech) -> new Event.NavelDipped(agent(tree), strength(tree))),
             Map.entry(
                     "navel_checked",
                     (tree, speech) -> new Event.NavelChecked(Tags.term(
                             Term.NavelFinding.class, tree.child("navel_finding").orElseThrow()))));
 
     private FirstMinutesFacts() {}
+
+    /** By its own name, or by the name on the farm's bottle. */
+    private static Term.@Nullable NavelAgent agent(ParseTree tree) {
+        String rule = tree.descendant("dip_name").isPresent() ? "dip_name" : "agent";
+        return Tags.termIn(Term.NavelAgent.class, tree, rule);
+    }
 
     private static @Nullable BigDecimal strength(ParseTree tree) {
         Optional<ParseTree> strength = tree.descendant("strength");

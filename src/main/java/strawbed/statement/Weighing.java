@@ -74,7 +74,8 @@ final class Weighing {
             double lag = Math.min(thresholds.missing(), readings.get(0).score() - hypothesis.score());
             Candidate candidate = bySense.computeIfAbsent(
                     read.get().meaning().sense(),
-                    sense -> new Candidate(read.get(), hypothesis, evidence.passes().size(), thresholds.missing()));
+                    sense -> new Candidate(
+                            read.get(), hypothesis, evidence.passes().size(), thresholds.missing()));
             if (lag < Arrays.stream(candidate.lags).min().orElseThrow()) {
                 candidate.reading = read.get();
             }
@@ -133,7 +134,8 @@ final class Weighing {
     /** Whether something as loud as speech lies beside the words. */
     private boolean leavesOut(Candidate best) {
         return evidence.envelope()
-                .filter(envelope -> envelope.longestWithout(best.plainest.words()).toMillis() > thresholds.leftOutMillis())
+                .filter(envelope ->
+                        envelope.longestWithout(best.plainest.words()).toMillis() > thresholds.leftOutMillis())
                 .isPresent();
     }
 

@@ -75,6 +75,10 @@ class DoorsTest {
             door("grammar").because("a grammar can be of anything, and is swapped with the farm");
 
     @ArchTest
+    static final ArchRule what_sounds_alike_is_told_of_any_grammar =
+            door("alike", "grammar").because("how words sound is given to it, and it does not matter by whom");
+
+    @ArchTest
     static final ArchRule speech_knows_sound_only =
             door("speech", "audio").because("words come from sound, and mean nothing yet");
 

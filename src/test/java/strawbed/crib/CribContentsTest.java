@@ -136,6 +136,14 @@ class CribContentsTest {
     }
 
     @Test
+    void a_name_from_the_farms_own_file_is_on_the_sheet() {
+        GrammarSource farm = edited(
+                "farm.abnf", "public $dip_name = $VOID", "public $dip_name = red dip {iodine} | blue cap {iodine}");
+        assertThat(lines(sheet(farm), "Navel"))
+                .contains("navel dipped (with iodine / chlorhexidine / red dip / blue cap)");
+    }
+
+    @Test
     void an_example_that_no_longer_fits_is_named_with_its_line() {
         GrammarSource farm = edited("controls.abnf", "/4/ confirm entry {", "/4/ confirm that {");
         assertThatThrownBy(() -> sheet(farm))

@@ -118,7 +118,9 @@ class WeighingTest {
     private static Interpretation weighed(Thresholds thresholds, OptionalDouble free, String... hearings) {
         Evidence evidence =
                 new Evidence(Stream.of(hearings).map(WeighingTest::readings).toList(), free, Optional.empty());
-        return (thresholds.equals(Listener.THRESHOLDS) ? Listener.INTERPRETER : new UtteranceInterpreter(Grammars.ofTheTable().grammar(), thresholds))
+        return (thresholds.equals(Listener.THRESHOLDS)
+                        ? Listener.INTERPRETER
+                        : new UtteranceInterpreter(Grammars.ofTheTable().grammar(), thresholds))
                 .interpret(evidence, LISTENER.speech(), LISTENER.listening());
     }
 
