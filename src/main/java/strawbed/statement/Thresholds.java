@@ -1,10 +1,12 @@
 package strawbed.statement;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Properties;
 
 /**
@@ -32,10 +34,12 @@ public record Thresholds(
     }
 
     private static Thresholds read() {
-        try (Reader file = new InputStreamReader(
-                Thresholds.class.getResource("/strawbed/statement/" + FILE).openStream(), StandardCharsets.UTF_8)) {
+        try (InputStream file = Thresholds.class.getResourceAsStream("/strawbed/statement/" + FILE)) {
+            if (file == null) {
+                throw new IllegalStateException("The program's own " + FILE + " is missing; install it again.");
+            }
             Properties numbers = new Properties();
-            numbers.load(file);
+            numbers.load(new InputStreamReader(file, StandardCharsets.UTF_8));
             return of(numbers);
         } catch (IOException e) {
             throw new UncheckedIOException("The program's own " + FILE + " cannot be read; install it again.", e);
@@ -43,11 +47,11 @@ public record Thresholds(
     }
 
     /**
-     * From the lines of such a file.
+     * From the names and numbers of such a file.
      *
      * @throws IllegalArgumentException that names the number which is missing or is none
      */
-    static Thresholds of(Properties numbers) {
+    static Thresholds of(Map<?, ?> numbers) {
         return new Thresholds(
                 (int) number(numbers, "readings"),
                 number(numbers, "missing"),
@@ -62,15 +66,42 @@ public record Thresholds(
                 number(numbers, "left-out-millis"));
     }
 
-    private static double number(Properties numbers, String name) {
-        String text = numbers.getProperty(name);
-        if (text == null) {
+    /** Each by its name in the file. */
+    public Map<String, Double> numbers() {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        numbers.put("readings", (double) readings);
+        numbers.put("missing", missing);
+        numbers.put("lag", lag);
+        numbers.put("ask-lag", askLag);
+        numbers.put("votes", votes);
+        numbers.put("margin", margin);
+        numbers.put("other-calf", otherCalf);
+        numbers.put("plausible", plausible);
+        numbers.put("free", free);
+        numbers.put("reject-free", rejectFree);
+        numbers.put("left-out-millis", leftOutMillis);
+        return numbers;
+    }
+
+    /** The same with another number, by its name in the file. */
+    public Thresholds with(String name, double number) {
+        Map<String, Double> numbers = numbers();
+        if (numbers.put(name, number) == null) {
+            throw new IllegalArgumentException(FILE + " has no \"" + name + "\"");
+        }
+        return of(numbers);
+    }
+
+    private static double number(Map<?, ?> numbers, String name) {
+        Object number = numbers.get(name);
+        if (number == null) {
             throw new IllegalArgumentException(FILE + " has no \"" + name + "\"");
         }
         try {
-            return Double.parseDouble(text.strip());
+            return Double.parseDouble(number.toString().strip());
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(FILE + ": \"" + name + "\" is to be a number, not \"" + text + "\"", e);
+            throw new IllegalArgumentException(
+                    FILE + ": \"" + name + "\" is to be a number, not \"" + number + "\"", e);
         }
     }
 }

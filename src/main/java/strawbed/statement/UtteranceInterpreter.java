@@ -101,7 +101,7 @@ public final class UtteranceInterpreter implements Interpreter {
     }
 
     /** The meanings of one reading: empty when it does not parse whole. */
-    private Optional<Reading> read(Hypothesis hypothesis, SpeechTime speech, Listening listening) {
+    Optional<Reading> read(Hypothesis hypothesis, SpeechTime speech, Listening listening) {
         List<String> words = hypothesis.texts();
         List<Reading> all = new ArrayList<>();
         for (ParseTree tree : matcher.match(utterance, words, MOST_PARSES)) {

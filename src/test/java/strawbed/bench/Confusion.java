@@ -12,7 +12,10 @@ import java.util.List;
  */
 public record Confusion(String voice, Outcome outcome, String said, String heard, String saidPart, String heardPart) {
     static Confusion of(String voice, Spoken spoken, List<HeardLine> lines) {
-        String said = spoken.sentence().words();
+        return of(voice, spoken.outcome(lines), spoken.sentence().words(), lines);
+    }
+
+    static Confusion of(String voice, Outcome outcome, String said, List<HeardLine> lines) {
         String heard = Spoken.words(lines);
         List<String> a = new ArrayList<>(Arrays.asList(said.split(" ")));
         List<String> b = new ArrayList<>(Arrays.asList(heard.split(" ")));
@@ -24,7 +27,7 @@ public record Confusion(String voice, Outcome outcome, String said, String heard
             a.remove(a.size() - 1);
             b.remove(b.size() - 1);
         }
-        return new Confusion(voice, spoken.outcome(lines), said, heard, part(a), part(b));
+        return new Confusion(voice, outcome, said, heard, part(a), part(b));
     }
 
     private static String part(List<String> words) {

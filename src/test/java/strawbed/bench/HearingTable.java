@@ -20,20 +20,11 @@ final class HearingTable {
                 .append('\n');
     }
 
-    String written(
-            List<VoiceRun> voices, Map<String, String> leftOut, int every, Optional<People> people, Costs costs) {
-        line("# How well Strawbed hears");
+    String written(List<VoiceRun> voices, Map<String, String> leftOut, Optional<People> people, Costs costs) {
+        line("## The table of spoken sentences");
         line("");
-        line(
-                "Made by `mvn -B -Pbench process-test-classes`. Each sentence of `spoken-sentences.csv` is spoken to a file,");
-        line("0.3 s of quiet around it, and given to `strawbed hear --json` with the table's 40 calves.");
-        line(
-                every == 1
-                        ? "All sentences of the table. Percent with 95%% Wilson intervals.".replace("%%", "%")
-                        : "Only every " + every
-                                + ". sentence of the table: a quick run. Percent with 95% Wilson intervals.");
-        line("");
-        line("Wholly right: one utterance, understood, calf and all events and values right, times to the minute.");
+        line("Each sentence of `spoken-sentences.csv` is spoken to a file, 0.3 s of quiet around it, and given to");
+        line("`strawbed hear --json` with the table's 40 calves.");
         table(voices, leftOut);
         people(people);
         costs(voices, costs);
@@ -43,9 +34,7 @@ final class HearingTable {
 
     private void table(List<VoiceRun> voices, Map<String, String> leftOut) {
         line("");
-        line("## Synthetic voices");
-        line("");
-        line("| voice | n | " + heads() + " |");
+        line("| voice | n | " + Report.heads() + " |");
         line("|---|---:|" + "---:|".repeat(Outcome.values().length));
         voices.forEach(voice -> row(voice.speaker().name(), List.of(voice)));
         row(
@@ -57,10 +46,6 @@ final class HearingTable {
         line("| goal for unseen voices | | at least 95% | | | | at most 2% |");
         line("");
         leftOut.forEach((voice, reason) -> line("Left out: the voice " + voice + " is not here (" + reason + ")."));
-    }
-
-    private static String heads() {
-        return List.of(Outcome.values()).stream().map(Outcome::words).collect(Collectors.joining(" | "));
     }
 
     private void row(String name, List<VoiceRun> voices) {
@@ -78,7 +63,7 @@ final class HearingTable {
 
     private void people(Optional<People> heard) {
         line("");
-        line("## Real people");
+        line("### Real people");
         line("");
         if (heard.isEmpty()) {
             line("Left out: there are no recordings of real people in ../shared/speech.");
@@ -104,7 +89,7 @@ final class HearingTable {
         Duration sound = voices.stream().map(VoiceRun::sound).reduce(Duration.ZERO, Duration::plus);
         Duration time = voices.stream().map(voice -> voice.heard().time()).reduce(Duration.ZERO, Duration::plus);
         line("");
-        line("## Cost");
+        line("### Cost");
         line("");
         line(
                 "On %d processors, Java %s, beside whatever else ran.",
@@ -131,10 +116,10 @@ final class HearingTable {
         List<Confusion> all =
                 voices.stream().flatMap(voice -> voice.confusions().stream()).toList();
         line("");
-        line("## What was confused");
-        part("### Wrong as understood", all, outcome -> outcome == Outcome.WRONG);
-        part("### Asked", all, outcome -> outcome == Outcome.ASKED_WRONG || outcome == Outcome.ASKED_RIGHT);
-        part("### Not understood", all, outcome -> outcome == Outcome.NOT_UNDERSTOOD);
+        line("### What was confused");
+        part("#### Wrong as understood", all, outcome -> outcome == Outcome.WRONG);
+        part("#### Asked", all, outcome -> outcome == Outcome.ASKED_WRONG || outcome == Outcome.ASKED_RIGHT);
+        part("#### Not understood", all, outcome -> outcome == Outcome.NOT_UNDERSTOOD);
     }
 
     private void part(String head, List<Confusion> all, Predicate<Outcome> kind) {

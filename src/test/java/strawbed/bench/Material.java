@@ -2,12 +2,14 @@ package strawbed.bench;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
 import strawbed.audio.WavSource;
@@ -33,12 +35,27 @@ public record Material(Path folder) {
         List<Spoken> spoken = new ArrayList<>();
         for (int row = 0; row < table.size(); row += every) {
             SpokenSentence sentence = table.get(row);
-            spoken.add(new Spoken(sentence, spoken(home, String.format("%03d", row + 1), sentence.words(), speaker)));
+            spoken.add(
+                    new Spoken(sentence, spoken(home, String.format("%03d", row + 1), sentence.words(), speaker, 1)));
         }
         return spoken;
     }
 
-    private static Path spoken(Path home, String name, String words, Speaker speaker) throws IOException {
+    /**
+     * A sentence by itself, without quiet around it.
+     *
+     * @throws IOException when the voice is not here
+     */
+    Sound said(String words, Speaker speaker, double stretch) throws IOException {
+        Path home = Files.createDirectories(folder.resolve("said").resolve(speaker.name() + "-" + stretch));
+        String name =
+                UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8)).toString();
+        Sound amid = sound(spoken(home, name, words, speaker, stretch));
+        return Sound.of(amid.slice(QUIET, amid.length() - QUIET).copySamples(), 0);
+    }
+
+    private static Path spoken(Path home, String name, String words, Speaker speaker, double stretch)
+            throws IOException {
         Path text = home.resolve(name + ".txt");
         Path wav = home.resolve(name + ".wav");
         if (Files.exists(wav) && Files.exists(text) && Files.readString(text).equals(words)) {
@@ -46,8 +63,8 @@ public record Material(Path folder) {
         }
         Files.writeString(text, words);
         Files.deleteIfExists(wav);
-        Path bare = home.resolve("bare.wav");
-        speaker.speak(text, bare);
+        Path bare = home.resolve(name + "-bare.wav");
+        speaker.speak(text, bare, stretch);
         WavFile.write(wav, amidQuiet(sound(bare)));
         Files.delete(bare);
         return wav;
@@ -55,7 +72,7 @@ public record Material(Path folder) {
 
     /** One word, spoken by the voice of the program itself. */
     Path word(String word) throws IOException {
-        return spoken(Files.createDirectories(folder.resolve("word")), "001", word, Speaker.INSIDE);
+        return spoken(Files.createDirectories(folder.resolve("word")), "001", word, Speaker.INSIDE, 1);
     }
 
     /** Copies of tightly cut recordings, with quiet around each. */
@@ -93,7 +110,8 @@ public record Material(Path folder) {
         return Sound.of(samples, 0);
     }
 
-    private static Sound sound(Path file) {
+    /** A whole file. */
+    static Sound sound(Path file) {
         Sound all = Sound.of(new short[0], 0);
         try (WavSource source = WavSource.open(file)) {
             for (Optional<Sound> block = source.read(); block.isPresent(); block = source.read()) {

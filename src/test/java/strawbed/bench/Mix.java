@@ -35,6 +35,16 @@ final class Mix {
         return Sound.of(mixed, 0);
     }
 
+    /** Noise by itself, with this root mean square. */
+    static Sound alone(double[] noise, double level) {
+        double gain = level / rms(noise);
+        short[] samples = new short[noise.length];
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(gain * noise[i])));
+        }
+        return Sound.of(samples, 0);
+    }
+
     /** The root mean square of the frames that are within 25 dB of the loudest. */
     static double activeLevel(short[] samples) {
         int frames = Math.max(1, samples.length / FRAME);

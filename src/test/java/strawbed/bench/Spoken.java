@@ -9,6 +9,11 @@ import strawbed.testkit.SpokenSentence;
 public record Spoken(SpokenSentence sentence, Path file) {
     /** How it came out. */
     public Outcome outcome(List<HeardLine> heard) {
+        return outcome(sentence, heard);
+    }
+
+    /** How a sentence came out. */
+    static Outcome outcome(SpokenSentence sentence, List<HeardLine> heard) {
         boolean right = heard.size() == 1 && heard.get(0).says(sentence);
         if (heard.stream().anyMatch(HeardLine::isUnderstood)) {
             return right ? Outcome.RIGHT : Outcome.WRONG;
