@@ -47,7 +47,7 @@ final class Babble {
         List<String> lines = new ArrayList<>();
         for (String line : Text.of(resource)) {
             if (!line.startsWith("#") && !line.isBlank()) {
-                lines.add(line.split("\t")[0]);
+                lines.add(line.replaceFirst("\t.*", ""));
             }
         }
         return lines;

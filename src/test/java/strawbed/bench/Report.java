@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -32,7 +33,8 @@ final class Report {
     void head(int every) {
         line("# How well Strawbed hears");
         line("");
-        line("Made by `mvn -B -Pbench process-test-classes` on " + LocalDate.now() + " from commit " + commit()
+        line("Made by `mvn -B -Pbench process-test-classes` on " + LocalDate.now(ZoneOffset.UTC) + " from commit "
+                + commit()
                 + ", on "
                 + Runtime.getRuntime().availableProcessors() + " processors, Java "
                 + System.getProperty("java.version") + ", beside whatever else ran.");

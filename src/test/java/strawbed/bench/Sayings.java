@@ -81,6 +81,6 @@ final class Sayings {
         }
         boolean dead = words.contains("died") || words.contains("stillborn") || words.contains("dead");
         boolean found = words.contains("found") && words.contains("born");
-        return types.size() == 1 || !dead && !found;
+        return types.size() == 1 || !(dead || found);
     }
 }

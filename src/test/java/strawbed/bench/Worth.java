@@ -136,7 +136,7 @@ final class Worth {
         Map<String, Double> numbers = t.numbers();
         List<String> lines = new ArrayList<>();
         for (String line : Files.readAllLines(THRESHOLDS)) {
-            String name = line.split(" = ")[0];
+            String name = line.replaceFirst(" = .*", "");
             lines.add(numbers.containsKey(name) ? name + " = " + numbers.get(name) : line);
         }
         Files.write(THRESHOLDS, lines);
