@@ -6,8 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
 import strawbed.grammar.Grammar;
@@ -57,67 +55,20 @@ final class Ears implements AutoCloseable {
         this.grammarVersion = grammarVersion;
     }
 
-    /** Speech model and phrasebook on their way, so that other things can be done meanwhile. */
-    static final class Loading implements AutoCloseable {
-        private final CompletableFuture<SpeechModel> model;
-        private final CompletableFuture<FarmWords> words;
-        private boolean taken;
-
-        private Loading(Settings settings) {
-            this.model = CompletableFuture.supplyAsync(() -> load(settings));
-            this.words = CompletableFuture.supplyAsync(() -> FarmWords.read(settings));
-        }
-
-        /** Waits for the model; who takes it closes it. */
-        private SpeechModel take() {
-            SpeechModel loaded = wait(model);
-            taken = true;
-            return loaded;
-        }
-
-        private FarmWords words() {
-            return wait(words);
-        }
-
-        private static <T> T wait(CompletableFuture<T> coming) {
-            try {
-                return coming.join();
-            } catch (CompletionException failure) {
-                throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
-            }
-        }
-
-        /** Waits for what nobody took and closes it. If that failed, what stopped the start before it is told instead. */
-        @Override
-        public void close() {
-            if (!taken) {
-                model.handle((loaded, failure) -> loaded)
-                        .thenAccept(Loading::closeIfThere)
-                        .join();
-            }
-        }
-
-        private static void closeIfThere(@Nullable SpeechModel loaded) {
-            if (loaded != null) {
-                loaded.close();
-            }
-        }
-    }
-
     /** Begins to load the speech model, and to read the phrasebook. */
-    static Loading beginLoading(Settings settings) {
-        return new Loading(settings);
+    static LoadingEars beginLoading(Settings settings) {
+        return new LoadingEars(settings);
     }
 
     /** Ears for the farm's grammar with these open calves. The model loads while the sentences are made. */
     static Ears forCalves(Settings settings, Collection<String> openCalves) {
-        try (Loading loading = beginLoading(settings)) {
+        try (LoadingEars loading = beginLoading(settings)) {
             return forCalves(openCalves, loading);
         }
     }
 
     /** The same with what is on its way already. */
-    static Ears forCalves(Collection<String> openCalves, Loading loading) {
+    static Ears forCalves(Collection<String> openCalves, LoadingEars loading) {
         FarmWords words = loading.words();
         FarmGrammar farm = words.phrasebook().with(openCalves);
         SpeechModel model = loading.take();

@@ -96,12 +96,12 @@ final class Stage implements AutoCloseable {
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
         // First, as it takes longest and needs nothing of the record.
-        try (Ears.Loading loading = Ears.beginLoading(settings)) {
+        try (LoadingEars loading = Ears.beginLoading(settings)) {
             return open(settings, origin, err, loading);
         }
     }
 
-    private static Stage open(Settings settings, Instant origin, PrintWriter err, Ears.Loading loading) {
+    private static Stage open(Settings settings, Instant origin, PrintWriter err, LoadingEars loading) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {

@@ -22,6 +22,8 @@ public record Thresholds(
         double otherCalf,
         double plausible,
         double free,
+        double clear,
+        double freeInNoise,
         double rejectFree,
         double leftOutMillis) {
     private static final String FILE = "thresholds.properties";
@@ -62,6 +64,8 @@ public record Thresholds(
                 number(numbers, "other-calf"),
                 number(numbers, "plausible"),
                 number(numbers, "free"),
+                number(numbers, "clear"),
+                number(numbers, "free-in-noise"),
                 number(numbers, "reject-free"),
                 number(numbers, "left-out-millis"));
     }
@@ -78,6 +82,8 @@ public record Thresholds(
         numbers.put("other-calf", otherCalf);
         numbers.put("plausible", plausible);
         numbers.put("free", free);
+        numbers.put("clear", clear);
+        numbers.put("free-in-noise", freeInNoise);
         numbers.put("reject-free", rejectFree);
         numbers.put("left-out-millis", leftOutMillis);
         return numbers;

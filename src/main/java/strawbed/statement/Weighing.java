@@ -122,7 +122,7 @@ final class Weighing {
         }
         boolean wavers = best.lag() > thresholds.lag()
                 || best.votes < thresholds.votes() * evidence.passes().size()
-                || freeLead(best) > thresholds.free()
+                || freeLead(best) > mostFree()
                 || leavesOut(best);
         return wavers ? Doubted.because(meaning, otherWords(best)) : meaning;
     }
@@ -137,6 +137,14 @@ final class Weighing {
                 .filter(envelope ->
                         envelope.longestWithout(best.plainest.words()).toMillis() > thresholds.leftOutMillis())
                 .isPresent();
+    }
+
+    /** In noise free speech fits better anyway, as it has a word for every noise. */
+    private double mostFree() {
+        return evidence.envelope()
+                .filter(envelope -> envelope.clearness() < thresholds.clear())
+                .map(noisy -> thresholds.freeInNoise())
+                .orElse(thresholds.free());
     }
 
     /** By how much, for each word, free speech fits the sound better. */

@@ -19,7 +19,7 @@ final class Worth {
     private static final int SENTENCES = 120;
     private static final int FOREIGN = 120;
     private static final long SEED = 777;
-    private static final String NO_STATEMENT = "no statement";
+    private static final String TALK = "talk";
     private static final Path THRESHOLDS =
             Path.of("src", "main", "resources", "strawbed", "statement", "thresholds.properties");
 
@@ -55,7 +55,7 @@ final class Worth {
         report.line("On the tuning voices, the ends of speech given, "
                 + plain.values().iterator().next().of() + " sentences in each cell: wholly right / right when asked");
         report.line(
-                "about / wrong as understood, percent. The last column: what is no statement, taken as understood.");
+                "about / wrong as understood, percent. The last columns: what is no statement, taken as understood.");
         report.line("");
         report.line("| means | " + String.join(" | ", plain.keySet()) + " |");
         report.line("|---|" + "---:|".repeat(plain.size()));
@@ -104,15 +104,12 @@ final class Worth {
                 pieces.add(new Piece(cell.words(), words, true, grid.in(cell, grid.speech(words, i), words)));
             }
         }
-        for (String resource : List.of("/sound-alikes.txt", "/chatter-sentences.txt")) {
-            List<String> lines = Babble.lines(resource);
+        for (String cell : List.of(ThresholdSearch.ON_PURPOSE, TALK)) {
+            List<String> lines = Babble.lines(cell.equals(TALK) ? "/chatter-sentences.txt" : "/sound-alikes.txt");
             IntStream.range(0, FOREIGN / every)
                     .mapToObj(i -> lines.get(i * lines.size() * every / FOREIGN))
                     .forEach(line -> pieces.add(new Piece(
-                            NO_STATEMENT,
-                            line,
-                            false,
-                            grid.in(NoiseGrid.Cell.QUIET, grid.speech(line, pieces.size()), line))));
+                            cell, line, false, grid.in(NoiseGrid.Cell.QUIET, grid.speech(line, pieces.size()), line))));
         }
         return pieces;
     }
@@ -120,7 +117,7 @@ final class Worth {
     private void row(String name, Map<String, Score> scores) {
         List<String> cells = new ArrayList<>();
         scores.forEach((cell, score) -> cells.add(
-                cell.equals(NO_STATEMENT)
+                cell.equals(TALK) || cell.equals(ThresholdSearch.ON_PURPOSE)
                         ? score.wrong() + " of " + score.of()
                         : String.format(
                                 Locale.ROOT,

@@ -77,7 +77,7 @@ class WeighingTest {
     void a_calf_on_the_list_comes_before_one_that_is_not_if_it_is_near() {
         assertThat(weighed("calf nineteen heifer | calf ninety heifer"))
                 .isEqualTo(LISTENER.hears("calf ninety heifer"));
-        Thresholds strict = new Thresholds(8, 20, 10, 16, 0.3, 1, 4, STEP - 1, 0.5, 2, 360);
+        Thresholds strict = new Thresholds(8, 20, 10, 16, 0.3, 1, 4, STEP - 1, 0.5, 30, 1, 2, 360);
         assertThat(weighed(strict, OptionalDouble.empty(), "calf nineteen heifer | calf ninety heifer"))
                 .isInstanceOfSatisfying(
                         Interpretation.Unsure.class,

@@ -1,0 +1,85 @@
+package strawbed.audio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import strawbed.testkit.Tones;
+
+/** Two seconds of noise with a tone in the middle of them. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class NoiseReductionTest {
+    private static final int SECOND = Sound.RATE;
+    private static final double QUIET = 0.01;
+    private static final double LOUD = 0.2;
+
+    private final Sound noisy = noisy();
+
+    @Test
+    void noise_goes_down_by_what_was_asked_for() {
+        Sound clearer = NoiseReduction.of(noisy, 12);
+
+        assertThat(decibels(clearer, 0.2, 0.6) - decibels(noisy, 0.2, 0.6)).isCloseTo(-12, within(2.0));
+    }
+
+    @Test
+    void speech_keeps_its_level_and_its_place() {
+        Sound clearer = NoiseReduction.of(noisy, 12);
+
+        assertThat(decibels(clearer, 0.9, 1.1) - decibels(noisy, 0.9, 1.1)).isCloseTo(0, within(0.5));
+        assertThat(clearer.length()).isEqualTo(noisy.length());
+        assertThat(clearer.startSample()).isEqualTo(noisy.startSample());
+    }
+
+    @Test
+    void a_tone_in_quiet_comes_out_as_it_went_in() {
+        Sound tone = Tones.sound(Tones.syllables(1, LOUD));
+        short[] before = tone.copySamples();
+        short[] after = NoiseReduction.of(tone, 12).copySamples();
+
+        double difference = 0;
+        double all = 0;
+        for (int i = 0; i < before.length; i++) {
+            difference += Math.pow(before[i] - after[i], 2);
+            all += Math.pow(before[i], 2);
+        }
+        assertThat(10 * Math.log10(difference / all)).isLessThan(-20);
+    }
+
+    @Test
+    void silence_and_what_is_shorter_than_a_frame_stay_as_they_are() {
+        Sound silence = Sound.of(new short[SECOND], 0);
+        Sound click = Sound.of(new short[] {100, -100}, 0);
+
+        assertThat(NoiseReduction.of(silence, 12)).isEqualTo(silence);
+        assertThat(NoiseReduction.of(click, 12)).isEqualTo(click);
+    }
+
+    @Test
+    void full_scale_does_not_wrap_around() {
+        Sound loud = Tones.sound(Tones.tone(440, 1, Sound.RATE, SECOND));
+
+        assertThat(Math.abs(NoiseReduction.of(loud, 12).rms() - loud.rms())).isLessThan(loud.rms() / 2);
+    }
+
+    @Test
+    void noise_is_never_turned_up() {
+        assertThatIllegalArgumentException().isThrownBy(() -> NoiseReduction.of(noisy, 0));
+    }
+
+    private static Sound noisy() {
+        double[] samples = Tones.noise(2, QUIET, new Random(1));
+        Tones.mix(samples, Tones.tone(1_000, LOUD, Sound.RATE, SECOND / 2), 0.75);
+        return Sound.of(Tones.sound(samples).copySamples(), 800);
+    }
+
+    private static double decibels(Sound sound, double from, double to) {
+        return 20
+                * Math.log10(
+                        sound.slice((int) (from * SECOND), (int) (to * SECOND)).rms());
+    }
+}
