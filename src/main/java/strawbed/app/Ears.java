@@ -93,14 +93,14 @@ final class Ears implements AutoCloseable {
         }
     }
 
-    /** Ears for any other grammar. */
+    /** Ears for any other grammar. How free speech compares depends on the grammar, so there is no second opinion. */
     static Ears forPhrases(Settings settings, Grammar grammar) {
         SpeechModel model = load(settings);
         return new Ears(
                 model,
                 null,
                 grammar,
-                recognizers(model, FarmGrammar.phrases(grammar)),
+                Recognizers.alone(recognizer(model, FarmGrammar.phrases(grammar))),
                 new PhraseInterpreter(grammar, Thresholds.set()),
                 new Listening(Set.of(), false),
                 "other");

@@ -20,10 +20,11 @@ class NoiseReductionTest {
     private final Sound noisy = noisy();
 
     @Test
-    void noise_goes_down_by_what_was_asked_for() {
-        Sound clearer = NoiseReduction.of(noisy, 12);
+    void noise_goes_down_and_by_no_more_than_was_asked_for() {
+        double before = decibels(noisy, 0.2, 0.6);
 
-        assertThat(decibels(clearer, 0.2, 0.6) - decibels(noisy, 0.2, 0.6)).isCloseTo(-12, within(2.0));
+        assertThat(decibels(NoiseReduction.of(noisy, 12), 0.2, 0.6) - before).isBetween(-12.0, -4.0);
+        assertThat(decibels(NoiseReduction.of(noisy, 3), 0.2, 0.6) - before).isBetween(-3.0, -1.5);
     }
 
     @Test
@@ -37,7 +38,16 @@ class NoiseReductionTest {
 
     @Test
     void a_tone_in_quiet_comes_out_as_it_went_in() {
-        Sound tone = Tones.sound(Tones.syllables(1, LOUD));
+        assertThat(error(Tones.sound(Tones.syllables(1, LOUD)))).isLessThan(-20);
+    }
+
+    @Test
+    void full_scale_does_not_wrap_around() {
+        assertThat(error(Tones.sound(Tones.syllables(1, 1)))).isLessThan(-20);
+    }
+
+    /** What noise reduction changed, against the sound, in dB. */
+    private static double error(Sound tone) {
         short[] before = tone.copySamples();
         short[] after = NoiseReduction.of(tone, 12).copySamples();
 
@@ -47,7 +57,7 @@ class NoiseReductionTest {
             difference += Math.pow(before[i] - after[i], 2);
             all += Math.pow(before[i], 2);
         }
-        assertThat(10 * Math.log10(difference / all)).isLessThan(-20);
+        return 10 * Math.log10(difference / all);
     }
 
     @Test
@@ -57,13 +67,6 @@ class NoiseReductionTest {
 
         assertThat(NoiseReduction.of(silence, 12)).isEqualTo(silence);
         assertThat(NoiseReduction.of(click, 12)).isEqualTo(click);
-    }
-
-    @Test
-    void full_scale_does_not_wrap_around() {
-        Sound loud = Tones.sound(Tones.tone(440, 1, Sound.RATE, SECOND));
-
-        assertThat(Math.abs(NoiseReduction.of(loud, 12).rms() - loud.rms())).isLessThan(loud.rms() / 2);
     }
 
     @Test

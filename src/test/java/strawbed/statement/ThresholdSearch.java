@@ -17,11 +17,11 @@ public final class ThresholdSearch {
     /** A wrong record is as bad as so many statements that have to be asked about. */
     private static final double WRONG = 8;
 
-    /** Phrases that were made to sound like ours are said by nobody: taking one is no worse than asking. */
-    private static final double WRONG_ON_PURPOSE = 2;
+    /** Phrases that were made to sound like ours are said by nobody, so that quiet speech must not pay for them. */
+    private static final double WRONG_ON_PURPOSE = 0.5;
 
     /** Asking about the right statement is nearly as good as taking it: one word answers it. */
-    private static final double ASKED_RIGHT = 0.5;
+    private static final double ASKED_RIGHT = 0.7;
 
     /** The cell of such phrases. */
     public static final String ON_PURPOSE = "phrases like ours";
