@@ -20,8 +20,9 @@ final class BirthFacts {
             Map.entry("ease", (tree, speech) -> ease(tree)),
             Map.entry(
                     "presentation",
-                    (tree, speech) -> new Event.PresentationNoted(
-                            Tags.term(Term.Presentation.class, tree.child("way").orElseThrow()))),
+                    (tree, speech) -> new Event.PresentationNoted(Tags.term(
+                            Term.Presentation.class,
+                            tree.child("way").or(() -> tree.child("way_alone")).orElseThrow()))),
             Map.entry(
                     "dam",
                     (tree, speech) -> new Event.DamNoted(

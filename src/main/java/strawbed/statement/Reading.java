@@ -20,19 +20,25 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
         return meaning.sense().equals(other.meaning().sense());
     }
 
-    /** Whether two readings name different calves of the record. A calf that is opened cannot take another's facts. */
+    /** Whether two readings name different calves. Opening a calf and naming one are different things to begin with. */
     boolean namesOtherCalf(Reading other) {
-        return calf().isPresent() && other.calf().isPresent() && !calf().equals(other.calf());
+        return calf().isPresent()
+                && other.calf().isPresent()
+                && isNew(calf().get()) == isNew(other.calf().get())
+                && !calf().equals(other.calf());
+    }
+
+    private static boolean isNew(CalfReference calf) {
+        return calf instanceof CalfReference.New;
     }
 
     private Optional<CalfReference> calf() {
-        CalfReference named = null;
         if (meaning instanceof Interpretation.Understood understood) {
-            named = understood.statement().calf();
-        } else if (meaning instanceof Interpretation.Unsure unsure) {
-            named = unsure.best().calf();
+            return Optional.of(understood.statement().calf());
         }
-        return Optional.ofNullable(named instanceof CalfReference.New ? null : named);
+        return meaning instanceof Interpretation.Unsure unsure
+                ? Optional.of(unsure.best().calf())
+                : Optional.empty();
     }
 
     /** How many facts it tells. */

@@ -122,7 +122,7 @@ final class Weighing {
         }
         boolean wavers = best.lag() > thresholds.lag()
                 || best.votes < thresholds.votes() * evidence.passes().size()
-                || freeLead(best) > mostFree()
+                || freeLead(best) > mostFree(meaning)
                 || leavesOut(best);
         return wavers ? Doubted.because(meaning, otherWords(best)) : meaning;
     }
@@ -139,8 +139,14 @@ final class Weighing {
                 .isPresent();
     }
 
-    /** In noise free speech fits better anyway, as it has a word for every noise. */
-    private double mostFree() {
+    /**
+     * In noise free speech fits better anyway, as it has a word for every noise; and it fits a control that was said, as
+     * those are plain English.
+     */
+    private double mostFree(Interpretation meaning) {
+        if (meaning instanceof Interpretation.ControlHeard) {
+            return thresholds.rejectFree();
+        }
         return evidence.envelope()
                 .filter(envelope -> envelope.clearness() < thresholds.clear())
                 .map(noisy -> thresholds.freeInNoise())
