@@ -73,7 +73,7 @@ final class HeardReadings {
         }
         if (meaning instanceof Interpretation.NoMatch) {
             return List.of(
-                    "  verdict: not understood. No reading of the three hearings is a whole sentence, or none that"
+                    "  verdict: not understood. No reading of the four hearings is a whole sentence, or none that"
                             + " can be believed.");
         }
         return List.of("  verdict: understood, " + shown(meaning.words()) + ". The hearings agree, or none disagrees.");

@@ -98,6 +98,25 @@ class WeighingTest {
     }
 
     @Test
+    void a_control_is_plain_english_so_that_free_speech_may_fit_it_better() {
+        assertThat(free(1.9 * 2, "confirm entry")).isInstanceOf(Interpretation.ControlHeard.class);
+        assertThat(free(2.1 * 2, "confirm entry")).isInstanceOf(Interpretation.NoMatch.class);
+    }
+
+    @Test
+    void the_number_of_a_new_calf_is_doubted_from_as_far_away_as_that_of_any_other() {
+        assertThat(weighed("new calf five one three heifer | new calf five one four heifer"))
+                .isInstanceOfSatisfying(
+                        Interpretation.Unsure.class,
+                        unsure -> assertThat(unsure.doubts())
+                                .containsExactly(
+                                        new Doubt.SoundsLike(List.of("new", "calf", "five", "one", "four", "heifer"))));
+        assertThat(weighed("new calf five one three heifer | calf five one two heifer"))
+                .as("opening a calf is not naming another")
+                .isInstanceOf(Interpretation.Understood.class);
+    }
+
+    @Test
     void a_control_that_hearings_dispute_is_not_obeyed() {
         assertThat(weighed("confirm entry", "cancel entry")).isInstanceOf(Interpretation.NoMatch.class);
         assertThat(weighed("confirm entry", "confirm entry | cancel entry"))
