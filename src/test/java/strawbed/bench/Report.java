@@ -43,7 +43,9 @@ final class Report {
                 "Percent with 95% Wilson intervals. No person spoke our sentences: the voices are synthetic, and of real people");
         line("there are digits and orders of coffee only.");
         line("");
-        line("Wholly right: one utterance, understood, calf and all events and values right, times to the minute.");
+        line(
+                "Wholly right: one utterance understood, calf and all events and values right, times to the minute; what else was");
+        line("heard beside it and not understood changes no record.");
         line("");
     }
 

@@ -12,8 +12,11 @@ public record Spoken(SpokenSentence sentence, Path file) {
         return outcome(sentence, heard);
     }
 
-    /** How a sentence came out. */
-    static Outcome outcome(SpokenSentence sentence, List<HeardLine> heard) {
+    /** How a sentence came out. A noise that was not understood beside it changes no record and does not count. */
+    static Outcome outcome(SpokenSentence sentence, List<HeardLine> lines) {
+        List<HeardLine> heard = lines.stream()
+                .filter(line -> line.isUnderstood() || line.isUnsure())
+                .toList();
         boolean right = heard.size() == 1 && heard.get(0).says(sentence);
         if (heard.stream().anyMatch(HeardLine::isUnderstood)) {
             return right ? Outcome.RIGHT : Outcome.WRONG;
