@@ -54,8 +54,17 @@ class SpokenTest {
     }
 
     @Test
-    void two_utterances_are_wrong_when_one_of_them_was_understood() {
-        assertThat(outcome(RIGHT, line("nomatch", "12", ""))).isEqualTo(Outcome.WRONG);
+    void a_second_statement_that_nobody_said_is_wrong() {
+        assertThat(outcome(RIGHT, line("understood", "12", ""))).isEqualTo(Outcome.WRONG);
+        assertThat(outcome(RIGHT, line("unsure", "12", ""))).isEqualTo(Outcome.WRONG);
+    }
+
+    @Test
+    void noise_beside_a_sentence_that_was_not_understood_changes_no_record() {
+        assertThat(outcome(RIGHT, line("nomatch", "-", ""))).isEqualTo(Outcome.RIGHT);
+        assertThat(outcome(line("understood", "12", ""), line("nomatch", "-", "")))
+                .as("the sentence lost a part")
+                .isEqualTo(Outcome.WRONG);
     }
 
     @Test
