@@ -34,7 +34,7 @@ final class InNoise {
 
     void measured() throws InterruptedException {
         List<SpokenSentence> sentences = sayings.made(IN_QUIET / every, SEED);
-        report.line("## Sentences made from the grammar, by voices that nothing was tuned on");
+        report.line("## Sentences made from the grammar, by the voices kept for testing");
         report.line("");
         report.line(
                 "Statements of one to three events about a calf on the list; voices and three rates of speaking take");

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
 import strawbed.testkit.SpokenSentence;
 
-/** Sentences made from the grammar, spoken by voices that nothing was tuned on, in quiet and in noise. */
+/** Sentences made from the grammar and spoken, in quiet and in noise. */
 final class NoiseGrid {
     static final List<Double> LEVELS = List.of(20.0, 10.0, 5.0, 0.0);
 
