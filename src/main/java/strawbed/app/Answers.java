@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import strawbed.audio.SoundCondition;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.care.DueItem;
@@ -12,6 +13,8 @@ import strawbed.care.DueList;
 import strawbed.care.Farm;
 import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
+import strawbed.hearing.Heard;
+import strawbed.statement.Interpretation;
 import strawbed.text.CalfNames;
 import strawbed.text.DuePhrases;
 import strawbed.text.Messages;
@@ -20,12 +23,14 @@ import strawbed.text.Prompts;
 /** Turns prompts into sentences. */
 final class Answers {
     private final Settings settings;
+    private final Messages messages;
     private final Prompts prompts;
     private final DuePhrases duePhrases;
     private final CalfNames names;
 
     Answers(Messages messages, Settings settings) {
         this.settings = settings;
+        this.messages = messages;
         this.prompts = new Prompts(messages, settings.zone(), settings.clock());
         this.duePhrases = new DuePhrases(messages, settings.zone());
         this.names = new CalfNames(messages);
@@ -39,6 +44,20 @@ final class Answers {
     /** The sentence to speak. */
     String spoken(Prompt prompt, Herd herd) {
         return told(prompt, herd, prompts.spoken(prompt));
+    }
+
+    /**
+     * What is wrong with the sound of an utterance and what to do about it, where it was asked about or not understood.
+     * To show, not to speak: who is asked something has enough to listen to.
+     */
+    Optional<String> ofSound(Heard heard) {
+        boolean doubtful =
+                heard.meaning() instanceof Interpretation.NoMatch || heard.meaning() instanceof Interpretation.Unsure;
+        return Optional.of(heard.sound())
+                .filter(sound -> doubtful)
+                .map(SoundCondition::of)
+                .filter(condition -> condition != SoundCondition.GOOD)
+                .map(messages::word);
     }
 
     /** What is shown and what is spoken of one prompt. */

@@ -28,7 +28,8 @@ import strawbed.statement.StatementReader;
         name = "check",
         description =
                 "Looks at model, grammar, microphone, record, backup, printer, protocol and disk: each line is OK or says"
-                        + " what to do. The record is read whole: its file, its chain of facts, every fact.",
+                        + " what to do. The record is read whole: its file, its chain of facts, every fact. Then it tells"
+                        + " how the last day's sounds were.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     /** A night of speech is about 100 MB. */
@@ -49,6 +50,7 @@ final class CheckCommand implements Callable<Integer> {
         good &= line("printer", () -> PrintTelling.check(settings, new SystemPrinters()));
         good &= line("protocol", () -> protocol(settings));
         good &= line("disk", () -> disk(settings));
+        SoundTelling.lastDay(settings).ifPresent(Main.of(main).out()::println);
         return good ? 0 : Failures.FAILED;
     }
 

@@ -104,6 +104,9 @@ final class DemoCommand implements Callable<Integer> {
                 .format(answer.heard().speech().start().atZone(zone));
         screen.println(when + "  heard  " + HeardText.words(answer.heard()));
         answer.prompts().forEach(prompt -> show(prompt, stage, screen));
+        if (!answer.prompts().isEmpty()) {
+            stage.answers().ofSound(answer.heard()).ifPresent(advice -> screen.println("          sound  " + advice));
+        }
     }
 
     private static void show(Prompt prompt, Stage stage, PrintWriter screen) {

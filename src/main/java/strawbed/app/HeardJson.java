@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import strawbed.audio.SoundCondition;
 import strawbed.grammar.ParseTree;
 import strawbed.hearing.Heard;
 import strawbed.journal.EventCodec;
@@ -40,6 +41,7 @@ final class HeardJson {
         object.put("control", control(meaning));
         object.put("events", statement == null ? List.of() : events(statement));
         object.put("tags", tags(meaning));
+        object.put("sound", SoundCondition.of(heard.sound()).word());
         return object;
     }
 

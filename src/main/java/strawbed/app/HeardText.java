@@ -3,6 +3,7 @@ package strawbed.app;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import strawbed.audio.SoundCondition;
 import strawbed.grammar.ParseTree;
 import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
@@ -14,14 +15,20 @@ final class HeardText {
     static String of(Heard heard) {
         Interpretation meaning = heard.meaning();
         String head = String.format(
-                Locale.ROOT,
-                "%6.2f s  %-10s %s",
-                seconds(heard.sound().start()),
-                meaning.verdict(),
-                String.join(" ", meaning.words()));
+                        Locale.ROOT,
+                        "%6.2f s  %-10s %s",
+                        seconds(heard.sound().start()),
+                        meaning.verdict(),
+                        String.join(" ", meaning.words()))
+                + sound(heard);
         return meaning instanceof Interpretation.Matched matched
                 ? head + System.lineSeparator() + rules(matched)
                 : head;
+    }
+
+    private static String sound(Heard heard) {
+        SoundCondition condition = SoundCondition.of(heard.sound());
+        return condition == SoundCondition.GOOD ? "" : "  (" + condition.word() + ")";
     }
 
     /** What was heard, in quotes; the words of something that is no statement mean nothing and are not shown. */

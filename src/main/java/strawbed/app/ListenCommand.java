@@ -149,6 +149,7 @@ final class ListenCommand implements Callable<Integer> {
         if (!answer.prompts().isEmpty()) {
             out.println("\r  heard  " + HeardText.words(answer.heard()));
             tell(answer.prompts(), stage, sender, speaker, out);
+            stage.answers().ofSound(answer.heard()).ifPresent(advice -> out.println("\r  sound  " + advice));
         }
     }
 

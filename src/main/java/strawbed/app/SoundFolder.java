@@ -3,9 +3,13 @@ package strawbed.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import strawbed.audio.AudioException;
 import strawbed.audio.Sound;
@@ -14,6 +18,12 @@ import strawbed.event.SoundName;
 
 /** The folder of what was said: one WAV file an utterance, beside the record. */
 final class SoundFolder {
+    /** Version 7 of RFC 9562, section 5.7: the first 48 bits are milliseconds since 1970. */
+    private static final Pattern NAME =
+            Pattern.compile("([0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12})\\.wav");
+
+    private static final int MILLISECONDS_FROM = 16;
+
     private final Path folder;
     private final Supplier<UUID> ids;
 
@@ -51,6 +61,19 @@ final class SoundFolder {
                             + "; nothing was done with it. Look where that fact came from.");
         }
         return folder.resolve(name);
+    }
+
+    /**
+     * When a sound was named, from its name.
+     *
+     * @return empty if the name is not one of ours
+     */
+    static Optional<Instant> namedAt(String name) {
+        Matcher ours = NAME.matcher(name);
+        return ours.matches()
+                ? Optional.of(Instant.ofEpochMilli(
+                        UUID.fromString(ours.group(1)).getMostSignificantBits() >>> MILLISECONDS_FROM))
+                : Optional.empty();
     }
 
     /** A name for a new sound. */

@@ -2,16 +2,13 @@ package strawbed.app;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strawbed.event.Event;
 import strawbed.event.NewEvent;
@@ -28,12 +25,6 @@ final class SoundKeeping {
     private static final Duration YOUNG = Duration.ofDays(1);
 
     private static final long MEGABYTE = 1_000_000;
-
-    /** Version 7 of RFC 9562, section 5.7: the first 48 bits are milliseconds since 1970. */
-    private static final Pattern NAME =
-            Pattern.compile("([0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12})\\.wav");
-
-    private static final int MILLISECONDS_FROM = 16;
 
     private SoundKeeping() {}
 
@@ -76,11 +67,9 @@ final class SoundKeeping {
         List<Kept> all = new ArrayList<>();
         // Names of version 7 sort by time.
         for (String name : sounds.names()) {
-            Matcher ours = NAME.matcher(name);
-            if (ours.matches() && Files.isRegularFile(sounds.file(name))) {
-                Path file = sounds.file(name);
-                long milliseconds = UUID.fromString(ours.group(1)).getMostSignificantBits() >>> MILLISECONDS_FROM;
-                all.add(new Kept(name, Instant.ofEpochMilli(milliseconds), Files.size(file)));
+            Optional<Instant> at = SoundFolder.namedAt(name);
+            if (at.isPresent() && Files.isRegularFile(sounds.file(name))) {
+                all.add(new Kept(name, at.get(), Files.size(sounds.file(name))));
             }
         }
         return all;

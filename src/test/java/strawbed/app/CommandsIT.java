@@ -79,10 +79,12 @@ class CommandsIT {
                 .containsEntry("calf", "12")
                 .containsEntry("control", null)
                 .containsEntry("words", "calf twelve heifer navel dipped")
+                .containsEntry("sound", "good")
                 .containsEntry(
                         "events", List.of(Map.of("type", "SexNoted", "sex", "female"), Map.of("type", "NavelDipped")));
         assertThat(line.keySet())
-                .containsExactly("file", "from", "to", "words", "verdict", "calf", "control", "events", "tags");
+                .containsExactly(
+                        "file", "from", "to", "words", "verdict", "calf", "control", "events", "tags", "sound");
         assertThat(data()).as("nothing is stored").doesNotExist();
     }
 

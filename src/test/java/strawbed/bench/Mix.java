@@ -40,9 +40,32 @@ final class Mix {
         double gain = level / rms(noise);
         short[] samples = new short[noise.length];
         for (int i = 0; i < samples.length; i++) {
-            samples[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(gain * noise[i])));
+            samples[i] = clipped(gain * noise[i]);
         }
         return Sound.of(samples, 0);
+    }
+
+    /** The same sound by so many decibels louder, or quieter where they are below 0; what is over full scale is clipped. */
+    static Sound louder(Sound sound, double decibels) {
+        short[] samples = sound.copySamples();
+        double gain = Math.pow(10, decibels / 20);
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] = clipped(gain * samples[i]);
+        }
+        return Sound.of(samples, 0);
+    }
+
+    /** The same sound with its loudest sample so many decibels over full scale, clipped there. */
+    static Sound driven(Sound sound, double decibels) {
+        int peak = 1;
+        for (short sample : sound.copySamples()) {
+            peak = Math.max(peak, Math.abs((int) sample));
+        }
+        return louder(sound, decibels + 20 * Math.log10((double) Short.MAX_VALUE / peak));
+    }
+
+    static short clipped(double sample) {
+        return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(sample)));
     }
 
     /** The root mean square of the frames that are within 25 dB of the loudest. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import strawbed.audio.SoundCondition;
 import strawbed.care.AgeStart;
 import strawbed.care.AntibodyMass;
 import strawbed.care.Assumption;
@@ -115,6 +116,7 @@ class MessagesTest {
         Stream<Class<?>> terms = Arrays.stream(Term.class.getDeclaredClasses()).filter(Class::isEnum);
         List<Class<?>> others = List.of(
                 Provenance.Source.class,
+                SoundCondition.class,
                 DueKind.class,
                 DueState.class,
                 Caution.class,
