@@ -21,7 +21,7 @@ import strawbed.testkit.Grammars;
 /**
  * The accuracy bench: {@code mvn -B -Pbench process-test-classes} prints how well the program hears and writes it to
  * reports/hearing.md. {@code -Dbench.every=5} takes each fifth sound only; {@code -Dbench.parts=noise,talk} some of the
- * parts table, noise, talk, worth; {@code -Dbench.set=true} sets the thresholds by the tuning voices first.
+ * parts table, noise, rough, talk, worth; {@code -Dbench.set=true} sets the thresholds by the tuning voices first.
  */
 public final class Bench {
     private static final Path SHARED = Path.of("..", "shared", "speech");
@@ -29,8 +29,8 @@ public final class Bench {
 
     private final PrintStream screen = System.out;
     private final int every = Integer.parseInt(System.getProperty("bench.every", "1"));
-    private final List<String> parts =
-            List.of(System.getProperty("bench.parts", "table,noise,talk,worth").split(","));
+    private final List<String> parts = List.of(
+            System.getProperty("bench.parts", "table,noise,rough,talk,worth").split(","));
     private final Material material = new Material(Path.of("target", "bench"));
     private final Report report = new Report(screen);
 
@@ -47,7 +47,7 @@ public final class Bench {
         if (parts.contains("table")) {
             table();
         }
-        if (parts.stream().anyMatch(List.of("noise", "talk", "worth")::contains)) {
+        if (parts.stream().anyMatch(List.of("noise", "rough", "talk", "worth")::contains)) {
             try (SpeechModel model = VoskModel.load(Path.of(System.getProperty("strawbed.model")))) {
                 ears(model);
             }
@@ -89,6 +89,10 @@ public final class Bench {
         NoiseGrid grid = new NoiseGrid(material, babble, unseen);
         if (parts.contains("noise")) {
             new InNoise(grid, crew, sayings, report, every).measured();
+        }
+        if (parts.contains("rough")) {
+            Sound readBack = material.said("Calf 207: bull, navel dipped. Confirm?", Speaker.INSIDE, 1);
+            new Rough(grid, crew, sayings, report, every, readBack).measured();
         }
         if (parts.contains("talk")) {
             List<Path> others = Files.isDirectory(SHARED) ? wavFiles("human-other") : List.of();
