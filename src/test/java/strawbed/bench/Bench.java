@@ -96,7 +96,7 @@ public final class Bench {
         }
         if (parts.contains("talk")) {
             List<Path> others = Files.isDirectory(SHARED) ? wavFiles("human-other") : List.of();
-            new Talk(new ForeignSpeech(grid, crew), others, report, every).measured();
+            new Talk(new ForeignSpeech(grid, crew), new NoiseAlone(babble), others, report, every).measured();
         }
     }
 

@@ -5,14 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import strawbed.audio.Sound;
 
 /** What is no statement, and must not become one. */
 final class ForeignSpeech {
     private static final double KITCHEN = 12;
-    private static final int SECONDS_AT_ONCE = 60;
 
     private final NoiseGrid grid;
     private final Crew crew;
@@ -36,13 +34,13 @@ final class ForeignSpeech {
         List<String> names =
                 files.stream().map(file -> file.getFileName().toString()).toList();
         List<Sound> sounds = files.stream().map(Material::sound).toList();
-        counts.put("people who order coffee (Speech-to-Intent Benchmark)", count(names, sounds));
+        counts.put("people who order coffee (Speech-to-Intent Benchmark)", heard(names, sounds));
         for (NoiseGrid.Cell cell : List.of(
                 new NoiseGrid.Cell(Noise.PINK, false, KITCHEN), new NoiseGrid.Cell(Noise.BANGS, false, KITCHEN))) {
             List<Sound> noisy = IntStream.range(0, names.size())
                     .mapToObj(i -> grid.in(cell, sounds.get(i), names.get(i)))
                     .toList();
-            counts.put("the same people, " + cell.words(), count(names, noisy));
+            counts.put("the same people, " + cell.words(), heard(names, noisy));
         }
         return counts;
     }
@@ -57,25 +55,22 @@ final class ForeignSpeech {
                 sounds.add(grid.in(NoiseGrid.Cell.QUIET, grid.speech(lines.get(i), i + voice), lines.get(i)));
             }
         }
-        return count(names, sounds);
+        return heard(names, sounds);
     }
 
-    /** So many minutes of each noise, without any speech. */
-    Count noise(int minutes) throws InterruptedException {
-        List<String> names = new ArrayList<>();
-        List<Sound> sounds = new ArrayList<>();
-        for (Noise noise : Noise.values()) {
-            for (int minute = 0; minute < minutes; minute++) {
-                names.add(noise.words() + ", minute " + minute);
-                sounds.add(Mix.alone(
-                        noise.made(SECONDS_AT_ONCE * Sound.RATE, new SplittableRandom(names.hashCode())), 1_500));
-            }
-        }
-        return count(names, sounds);
+    /** So many minutes of noise, without any speech for the recorder; one at a time for each ear. */
+    Count noise(NoiseAlone noise, int minutes) throws InterruptedException {
+        List<Integer> numbers = IntStream.range(0, minutes).boxed().toList();
+        return count(
+                numbers.stream().map(NoiseAlone::name).toList(),
+                crew.map(numbers, (ear, minute) -> ear.hear(noise.minute(minute))));
     }
 
-    private Count count(List<String> names, List<Sound> sounds) throws InterruptedException {
-        List<Ear.Result> results = crew.map(sounds, Ear::hear);
+    private Count heard(List<String> names, List<Sound> sounds) throws InterruptedException {
+        return count(names, crew.map(sounds, Ear::hear));
+    }
+
+    private Count count(List<String> names, List<Ear.Result> results) {
         int taken = 0;
         int asked = 0;
         for (int i = 0; i < results.size(); i++) {

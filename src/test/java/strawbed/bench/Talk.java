@@ -7,15 +7,17 @@ import java.util.stream.IntStream;
 /** The part of the report about what is no statement. */
 final class Talk {
     private static final int CHATTERING_VOICES = 3;
-    private static final int MINUTES_OF_EACH_NOISE = 15;
+    private static final int MINUTES_OF_NOISE = 60;
 
     private final ForeignSpeech speech;
+    private final NoiseAlone noise;
     private final List<Path> people;
     private final Report report;
     private final int every;
 
-    Talk(ForeignSpeech speech, List<Path> people, Report report, int every) {
+    Talk(ForeignSpeech speech, NoiseAlone noise, List<Path> people, Report report, int every) {
         this.speech = speech;
+        this.noise = noise;
         this.people = people;
         this.report = report;
         this.every = every;
@@ -36,7 +38,10 @@ final class Talk {
                 speech.talk(some(Babble.lines("/chatter-sentences.txt")), CHATTERING_VOICES),
                 "1 of 300");
         row("phrases made to sound like ours", speech.talk(some(Babble.lines("/sound-alikes.txt")), 1), "10 of 200");
-        row("minutes of noise alone", speech.noise(Math.max(1, MINUTES_OF_EACH_NOISE / every)), "0");
+        row(
+                "minutes of noise alone, the five noises in turn",
+                speech.noise(noise, Math.max(1, MINUTES_OF_NOISE / every)),
+                "0");
         report.line("");
         speech.understood().forEach(one -> report.line("- " + one.replace("|", "\\|")));
         report.line("");
