@@ -21,7 +21,8 @@ import strawbed.testkit.Grammars;
 /**
  * The accuracy bench: {@code mvn -B -Pbench process-test-classes} prints how well the program hears and writes it to
  * reports/hearing.md. {@code -Dbench.every=5} takes each fifth sound only; {@code -Dbench.parts=noise,talk} some of the
- * parts table, noise, rough, talk, worth; {@code -Dbench.set=true} sets the thresholds by the tuning voices first.
+ * parts table, noise, rough, talk, worth, labels (the last where {@code -Dbench.grammar} and {@code -Dbench.labels} are
+ * given); {@code -Dbench.set=true} sets the thresholds by the tuning voices first.
  */
 public final class Bench {
     private static final Path SHARED = Path.of("..", "shared", "speech");
@@ -29,8 +30,8 @@ public final class Bench {
 
     private final PrintStream screen = System.out;
     private final int every = Integer.parseInt(System.getProperty("bench.every", "1"));
-    private final List<String> parts = List.of(
-            System.getProperty("bench.parts", "table,noise,rough,talk,worth").split(","));
+    private final List<String> parts = List.of(System.getProperty("bench.parts", "table,noise,rough,talk,worth,labels")
+            .split(","));
     private final Material material = new Material(Path.of("target", "bench"));
     private final Report report = new Report(screen);
 
@@ -43,7 +44,12 @@ public final class Bench {
     }
 
     private void run() throws IOException, InterruptedException {
+        // First, so that bad labels are told before hours of hearing.
+        Optional<Labels> labels = parts.contains("labels")
+                ? Labels.given(System.getProperty("bench.grammar", ""), System.getProperty("bench.labels", ""))
+                : Optional.empty();
         report.head(every);
+        labels.ifPresent(given -> given.report(report));
         if (parts.contains("table")) {
             table();
         }
