@@ -20,10 +20,10 @@ public enum SoundCondition {
     static final double LEAST_LEVEL = -54;
 
     /**
-     * As a part of the time of speech. Set on recordings here, by the same: at full scale they have 0.0005 at most, 20 dB
-     * over it 0.05 at least.
+     * As a part of the time of speech. Set on recordings here, by the same and by the voices kept for testing: 6 dB over
+     * full scale cost the voices nothing, 12 dB much. People's recordings 20 dB over it have 0.05 at least.
      */
-    static final double MOST_CLIPPED = 0.01;
+    static final double MOST_CLIPPED = 0.03;
 
     /** In dB. Measured with this speech model: below about 15 dB a level meter should warn. */
     static final double LEAST_OVER_NOISE = 15;

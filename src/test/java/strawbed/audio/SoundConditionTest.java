@@ -72,6 +72,14 @@ class SoundConditionTest {
     }
 
     @Test
+    void at_its_limit_a_sound_is_good_and_of_several_faults_one_is_told() {
+        assertThat(SoundCondition.of(new SoundMeasure(-54, 15, 0.03))).isEqualTo(SoundCondition.GOOD);
+        assertThat(SoundCondition.of(new SoundMeasure(-54, 14.9, 0.03))).isEqualTo(SoundCondition.TOO_NOISY);
+        assertThat(SoundCondition.of(new SoundMeasure(-54.1, 14.9, 0.03))).isEqualTo(SoundCondition.TOO_QUIET);
+        assertThat(SoundCondition.of(new SoundMeasure(-54.1, 14.9, 0.031))).isEqualTo(SoundCondition.TOO_LOUD);
+    }
+
+    @Test
     void a_hole_in_the_sound_says_nothing_of_the_place() {
         Sound noisy = Tones.sound(amid(0.3, 0.1));
         Sound later = Sound.of(noisy.copySamples(), noisy.length() + Sound.RATE);
