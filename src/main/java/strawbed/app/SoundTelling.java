@@ -20,7 +20,7 @@ import strawbed.text.Messages;
 final class SoundTelling {
     private static final Duration LAST = Duration.ofDays(1);
 
-    /** More are not read: a minute or less, and enough to tell what is wrong. */
+    /** More are not read: enough to tell what is wrong, however much was kept. */
     private static final int MOST = 200;
 
     /** As they are told, and which comes first where two are equally frequent. */

@@ -25,7 +25,7 @@ public enum SoundCondition {
      */
     static final double MOST_CLIPPED = 0.03;
 
-    /** In dB. Measured with this speech model: below about 15 dB a level meter should warn. */
+    /** In dB. Our own measurements with this speech model: below about 15 dB a level meter should warn. */
     static final double LEAST_OVER_NOISE = 15;
 
     /** Judges an utterance with some of the place before its speech, as {@link Endpointer} gives it. */

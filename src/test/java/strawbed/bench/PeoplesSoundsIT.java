@@ -19,7 +19,7 @@ import strawbed.testkit.SharedSpeech;
 
 /**
  * How often the sound of real people's recordings is judged wrongly. The limits of level and clipping were set on these
- * recordings, the limit of noise was not.
+ * recordings and the way to tell speech in noise was mended on them; the limit of noise was not set on them.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PeoplesSoundsIT {

@@ -28,8 +28,9 @@ import strawbed.testkit.SpokenSentence;
 import strawbed.voice.FreeTtsVoice;
 
 /**
- * Bad sound never stops the recorder and never makes it record what was not said. All material is made here. The timeout
- * is against hanging, and says nothing of speed.
+ * Bad sound never stops the recorder, and of these sentences none becomes what was not said. All material is made here. The
+ * timeout is against hanging, and says nothing of speed. Three sentences tell little of the read-back: in the bench one in
+ * five of others is wrong under it, so that the recorder must not listen while it speaks (ListenCommand).
  */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
