@@ -15,7 +15,6 @@ import strawbed.hearing.Hearing;
 import strawbed.hearing.Recognizers;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechModel;
-import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
 import strawbed.speech.vosk.ModelStore;
 import strawbed.speech.vosk.VoskModel;
@@ -83,7 +82,7 @@ final class Ears implements AutoCloseable {
                     model,
                     words,
                     farm.grammar(),
-                    recognizers(model, farm.vocabulary()),
+                    recognizers(model, farm.vocabulary()).with(Optional.of(model.anyWords())),
                     new UtteranceInterpreter(farm.grammar(), Thresholds.set()),
                     new Listening(Set.copyOf(openCalves), false),
                     words.phrasebook().version());
@@ -100,7 +99,7 @@ final class Ears implements AutoCloseable {
                 model,
                 null,
                 grammar,
-                Recognizers.alone(recognizer(model, FarmGrammar.phrases(grammar))),
+                recognizers(model, FarmGrammar.phrases(grammar)),
                 new PhraseInterpreter(grammar, Thresholds.set()),
                 new Listening(Set.of(), false),
                 "other");
@@ -117,11 +116,11 @@ final class Ears implements AutoCloseable {
         if (words != null && !listening.openCalves().equals(Set.copyOf(openCalves))) {
             FarmGrammar farm = words.phrasebook().with(openCalves);
             grammar = farm.grammar();
-            SpeechRecognizer before = recognizers.ours();
-            recognizers = new Recognizers(recognizer(model, farm.vocabulary()), recognizers.any());
+            Recognizers before = recognizers;
+            recognizers = recognizers(model, farm.vocabulary()).with(before.any());
             interpreter = new UtteranceInterpreter(farm.grammar(), Thresholds.set());
             hearing.use(recognizers, interpreter);
-            before.close();
+            before.closeOurs();
         }
         listening = new Listening(Set.copyOf(openCalves), sameCalf);
         hearing.use(listening);
@@ -150,7 +149,7 @@ final class Ears implements AutoCloseable {
 
     /** All readings of a sound by itself, the best first. */
     List<Hypothesis> readings(Sound sound) {
-        return recognizers.ours().recognize(sound).hypotheses();
+        return recognizers.plain().recognize(sound);
     }
 
     /** What can be said now. */
@@ -164,8 +163,7 @@ final class Ears implements AutoCloseable {
 
     @Override
     public void close() {
-        recognizers.ours().close();
-        recognizers.any().ifPresent(SpeechRecognizer::close);
+        recognizers.close();
         model.close();
     }
 
@@ -178,15 +176,12 @@ final class Ears implements AutoCloseable {
     }
 
     private static Recognizers recognizers(SpeechModel model, Vocabulary vocabulary) {
-        return new Recognizers(recognizer(model, vocabulary), Optional.of(model.anyWords()));
-    }
-
-    private static SpeechRecognizer recognizer(SpeechModel model, Vocabulary vocabulary) {
         List<String> unknown = vocabulary.unknownWords(model);
         if (!unknown.isEmpty()) {
             throw unknownWords(unknown);
         }
-        return model.recognizer(vocabulary, Thresholds.set().readings());
+        return Recognizers.four(
+                () -> model.recognizer(vocabulary, Thresholds.set().readings()));
     }
 
     /** What to do about words that the model would never hear. */

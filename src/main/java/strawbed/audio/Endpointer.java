@@ -99,6 +99,19 @@ public final class Endpointer {
         return speaking;
     }
 
+    /**
+     * The sound of the utterance that goes on, from a sample of the source on, or from its beginning if that is later.
+     *
+     * @throws IllegalStateException when nobody speaks
+     */
+    public Sound since(long sample) {
+        if (!speaking) {
+            throw new IllegalStateException("No utterance goes on");
+        }
+        int from = (int) Math.max(0, sample - keptStart);
+        return Sound.of(Arrays.copyOfRange(kept, from, Math.max(from, held)), keptStart + from);
+    }
+
     /** Two never end at once: that takes a longer block than is let in. */
     private static Optional<Sound> or(Optional<Sound> first, Optional<Sound> second) {
         return first.isPresent() ? first : second;

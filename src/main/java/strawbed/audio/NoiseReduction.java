@@ -1,7 +1,9 @@
 package strawbed.audio;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.stream.IntStream;
 import org.hipparchus.transform.DftNormalization;
 import org.hipparchus.transform.FastFourierTransformer;
@@ -9,69 +11,135 @@ import org.hipparchus.transform.TransformType;
 
 /**
  * Takes steady noise out of an utterance, before a recogniser hears it: each frequency is turned down by as much as its
- * level in the quietest fifth of the sound explains (spectral subtraction; S. F. Boll, "Suppression of acoustic noise in
- * speech using spectral subtraction", IEEE Transactions on Acoustics, Speech, and Signal Processing 27, 1979). Never for
- * people's ears or for the record: what is kept is the sound as it came.
+ * level in the quietest fifth of the sound so far explains (spectral subtraction; S. F. Boll, "Suppression of acoustic
+ * noise in speech using spectral subtraction", IEEE Transactions on Acoustics, Speech, and Signal Processing 27, 1979).
+ * The sound so far is the utterance and the second before it, if {@link #hush} was told of that.
  */
-public final class NoiseReduction {
+public final class NoiseReduction implements SoundFilter {
     /** 32 ms with a new one each 8 ms. */
     private static final int FRAME = 512;
 
     private static final int STEP = 128;
     private static final int BANDS = FRAME / 2 + 1;
 
+    /** One second before an utterance tells of the place; more would tell of what is over. */
+    private static final int FRAMES_BEFORE = Sound.RATE / STEP;
+
     private static final double[] WINDOW = IntStream.range(0, FRAME)
             .mapToDouble(i -> Math.sqrt(0.5 - 0.5 * Math.cos(2 * Math.PI * i / FRAME)))
             .toArray();
 
-    private NoiseReduction() {}
+    private final double least;
+
+    /** The power of each band in the frames of the place and of the utterance. */
+    private final Deque<double[]> powers = new ArrayDeque<>();
+
+    private short[] hushed = new short[0];
+    private Stretch stretch = new Stretch();
+    private boolean begun;
+
+    /** The part of the utterance that frames still come to lie on. */
+    private static final class Stretch {
+        private long start;
+        private short[] samples = new short[0];
+        private double[] sum = new double[0];
+        private double[] weight = new double[0];
+        private double[] lastGains = new double[0];
+
+        private void append(short[] more) {
+            int before = samples.length;
+            samples = Arrays.copyOf(samples, before + more.length);
+            System.arraycopy(more, 0, samples, before, more.length);
+            sum = Arrays.copyOf(sum, samples.length);
+            weight = Arrays.copyOf(weight, samples.length);
+        }
+
+        /** Takes away the first samples, which no further frame lies on, as they sound now. */
+        private Sound take(int count) {
+            short[] taken = new short[count];
+            for (int i = 0; i < count; i++) {
+                // The edges lie under no whole window; there is nothing but quiet before and behind speech.
+                double value = weight[i] > 0.05 ? sum[i] / weight[i] : samples[i];
+                taken[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
+            }
+            Sound sound = Sound.of(taken, start);
+            samples = Arrays.copyOfRange(samples, count, samples.length);
+            sum = Arrays.copyOfRange(sum, count, sum.length);
+            weight = Arrays.copyOfRange(weight, count, weight.length);
+            start += count;
+            return sound;
+        }
+    }
 
     /**
-     * The sound with less noise; the same length at the same place. One shorter than 32 ms comes back as it is.
+     * For one stream of sound.
      *
      * @param mostDecibels how much a frequency is turned down at most, over 0; 12 leaves a hush, 20 more bubbling
      */
-    public static Sound of(Sound sound, double mostDecibels) {
+    public NoiseReduction(double mostDecibels) {
         if (!(mostDecibels > 0)) {
             throw new IllegalArgumentException("noise is turned down by more than 0 dB, not by " + mostDecibels);
         }
-        short[] samples = sound.copySamples();
-        if (samples.length < FRAME) {
-            return sound;
-        }
-        double[][][] spectra = spectra(samples);
-        double[][] gains = gains(spectra, Math.pow(10, -mostDecibels / 20));
-        return Sound.of(joined(spectra, gains, samples), sound.startSample());
+        least = Math.pow(10, -mostDecibels / 20);
     }
 
-    private static double[][][] spectra(short[] samples) {
-        double[][][] spectra = new double[(samples.length - FRAME) / STEP + 1][][];
-        for (int f = 0; f < spectra.length; f++) {
-            double[][] spectrum = new double[2][FRAME];
-            for (int i = 0; i < FRAME; i++) {
-                spectrum[0][i] = WINDOW[i] * samples[f * STEP + i];
-            }
-            transform(spectrum, TransformType.FORWARD);
-            spectra[f] = spectrum;
+    /** Takes sound of the place in which nobody speaks to the recorder. */
+    public void hush(Sound block) {
+        short[] more = block.copySamples();
+        short[] all = Arrays.copyOf(hushed, hushed.length + more.length);
+        System.arraycopy(more, 0, all, hushed.length, more.length);
+        int at = 0;
+        for (; at + FRAME <= all.length; at += STEP) {
+            powers.add(power(spectrum(all, at)));
         }
-        return spectra;
+        hushed = Arrays.copyOfRange(all, at, all.length);
+        forget();
     }
 
-    private static void transform(double[][] spectrum, TransformType way) {
-        FastFourierTransformer.transformInPlace(spectrum, DftNormalization.STANDARD, way);
+    /** The sound of an utterance with less noise: the same length at the same place. */
+    @Override
+    public Sound accept(Sound block) {
+        if (!begun) {
+            begun = true;
+            stretch = new Stretch();
+            stretch.start = block.startSample();
+            hushed = new short[0];
+            forget();
+        }
+        stretch.append(block.copySamples());
+        int frames = Math.max(0, (stretch.samples.length - FRAME + STEP) / STEP);
+        double[][][] spectra = new double[frames][][];
+        for (int frame = 0; frame < frames; frame++) {
+            spectra[frame] = spectrum(stretch.samples, frame * STEP);
+            powers.add(power(spectra[frame]));
+        }
+        if (frames > 0) {
+            layOver(spectra, noise());
+        }
+        return stretch.take(frames * STEP);
     }
 
-    private static double[][] gains(double[][][] spectra, double least) {
-        double[][] power = Arrays.stream(spectra).map(NoiseReduction::power).toArray(double[][]::new);
-        double[] noise = noise(power);
-        double[][] gains = new double[power.length][BANDS];
-        for (int f = 0; f < power.length; f++) {
-            for (int band = 0; band < BANDS; band++) {
-                double left = 1 - noise[band] / Math.max(power[f][band], 1e-9);
-                gains[f][band] = Math.max(least, Math.sqrt(Math.max(0, left)));
-            }
+    @Override
+    public Sound finish() {
+        Sound rest = stretch.take(stretch.samples.length);
+        begun = false;
+        forget();
+        return rest;
+    }
+
+    private void forget() {
+        while (powers.size() > FRAMES_BEFORE) {
+            powers.remove();
         }
-        return gains;
+    }
+
+    private static double[][] spectrum(short[] samples, int from) {
+        double[][] spectrum = new double[2][FRAME];
+        for (int i = 0; i < FRAME; i++) {
+            spectrum[0][i] = WINDOW[i] * samples[from + i];
+        }
+        FastFourierTransformer.transformInPlace(spectrum, DftNormalization.STANDARD, TransformType.FORWARD);
+        return spectrum;
     }
 
     private static double[] power(double[][] spectrum) {
@@ -81,10 +149,10 @@ public final class NoiseReduction {
     }
 
     /** The mean power of each band in the quietest fifth of the frames. */
-    private static double[] noise(double[][] power) {
-        double[][] quietest = Arrays.stream(power)
+    private double[] noise() {
+        double[][] quietest = powers.stream()
                 .sorted(Comparator.comparingDouble(frame -> Arrays.stream(frame).sum()))
-                .limit(Math.max(1, power.length / 5))
+                .limit(Math.max(1, powers.size() / 5))
                 .toArray(double[][]::new);
         double[] noise = new double[BANDS];
         for (double[] frame : quietest) {
@@ -96,31 +164,34 @@ public final class NoiseReduction {
     }
 
     /** The frames under their gains, each averaged with that of the frame before, laid over each other again. */
-    private static short[] joined(double[][][] spectra, double[][] gains, short[] samples) {
-        double[] sum = new double[samples.length];
-        double[] weight = new double[samples.length];
-        for (int f = 0; f < spectra.length; f++) {
-            double[][] spectrum = spectra[f];
+    private void layOver(double[][][] spectra, double[] noise) {
+        for (int frame = 0; frame < spectra.length; frame++) {
+            double[][] spectrum = spectra[frame];
+            double[] gains = gains(power(spectrum), noise);
+            double[] before = stretch.lastGains.length == 0 ? gains : stretch.lastGains;
             for (int band = 0; band < BANDS; band++) {
-                double gain = (gains[f][band] + gains[Math.max(0, f - 1)][band]) / 2;
+                double gain = (gains[band] + before[band]) / 2;
                 scale(spectrum, band, gain);
                 if (band > 0 && band < FRAME / 2) {
                     scale(spectrum, FRAME - band, gain);
                 }
             }
-            transform(spectrum, TransformType.INVERSE);
+            stretch.lastGains = gains;
+            FastFourierTransformer.transformInPlace(spectrum, DftNormalization.STANDARD, TransformType.INVERSE);
             for (int i = 0; i < FRAME; i++) {
-                sum[f * STEP + i] += WINDOW[i] * spectrum[0][i];
-                weight[f * STEP + i] += WINDOW[i] * WINDOW[i];
+                stretch.sum[frame * STEP + i] += WINDOW[i] * spectrum[0][i];
+                stretch.weight[frame * STEP + i] += WINDOW[i] * WINDOW[i];
             }
         }
-        short[] joined = new short[samples.length];
-        for (int i = 0; i < joined.length; i++) {
-            // The edges lie under no whole window; there is nothing but quiet before and behind speech.
-            double value = weight[i] > 0.05 ? sum[i] / weight[i] : samples[i];
-            joined[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
-        }
-        return joined;
+    }
+
+    private double[] gains(double[] power, double[] noise) {
+        return IntStream.range(0, BANDS)
+                .mapToDouble(band -> {
+                    double left = 1 - noise[band] / Math.max(power[band], 1e-9);
+                    return Math.max(least, Math.sqrt(Math.max(0, left)));
+                })
+                .toArray();
     }
 
     private static void scale(double[][] spectrum, int at, double gain) {

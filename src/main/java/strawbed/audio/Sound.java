@@ -93,35 +93,6 @@ public final class Sound {
         return new Sound(joined, startSample);
     }
 
-    /**
-     * The same sound played slower or faster, and so lower or higher; it keeps its place. By cubic interpolation, which
-     * is good enough for a few percent.
-     *
-     * @param speed 1.07 is seven percent faster
-     */
-    public Sound atSpeed(double speed) {
-        if (!(speed > 0.5 && speed < 2)) {
-            throw new IllegalArgumentException("a speed is over 0.5 and under 2, not " + speed);
-        }
-        short[] played = new short[(int) (samples.length / speed)];
-        for (int i = 0; i < played.length; i++) {
-            double at = i * speed;
-            int left = (int) at;
-            double t = at - left;
-            double a = sample(left - 1);
-            double b = sample(left);
-            double c = sample(left + 1);
-            double d = sample(left + 2);
-            double value = b + 0.5 * t * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
-            played[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
-        }
-        return new Sound(played, startSample);
-    }
-
-    private short sample(int index) {
-        return samples[Math.max(0, Math.min(samples.length - 1, index))];
-    }
-
     /** The samples as bytes, low byte first, as recognisers and sound devices take them. */
     public byte[] littleEndianBytes() {
         ByteBuffer bytes = ByteBuffer.allocate(samples.length * Short.BYTES).order(ByteOrder.LITTLE_ENDIAN);

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
 import strawbed.speech.Hypothesis;
-import strawbed.speech.Utterance;
+import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Interpreter;
 import strawbed.statement.Listening;
@@ -28,13 +28,21 @@ public final class Hearing {
     /** A statement that runs longer is closed and kept. */
     private static final Duration LONGEST = Duration.ofSeconds(15);
 
+    /** 0.1 s: recognisers work on so much at once with little waste, and little is left to do when speech ends. */
+    private static final int BITE = Sound.RATE / 10;
+
+    private static final long NOTHING = -1;
+
     private final Endpointer endpointer = new Endpointer();
     private final Instant origin;
     private final ZoneId zone;
-    private Recognizers recognizers;
+    private Passes passes;
     private Interpreter interpreter;
     private Listening listening;
     private @Nullable Heard last;
+
+    /** Up to this sample of the source the recognisers have the utterance that goes on; less than 0 if they have none. */
+    private long given = NOTHING;
 
     /**
      * Begins to listen.
@@ -42,16 +50,20 @@ public final class Hearing {
      * @param origin the instant of the source's first sample
      */
     public Hearing(Recognizers recognizers, Interpreter interpreter, Listening listening, Instant origin, ZoneId zone) {
-        this.recognizers = recognizers;
+        this.passes = new Passes(recognizers);
         this.interpreter = interpreter;
         this.listening = listening;
         this.origin = origin;
         this.zone = zone;
     }
 
-    /** Goes on with other recognisers, after the list of calves changed. The caller closes those before. */
+    /**
+     * Goes on with other recognisers, after the list of calves changed, also in the middle of an utterance. The caller
+     * closes those before.
+     */
     public void use(Recognizers newRecognizers, Interpreter newInterpreter) {
-        recognizers = newRecognizers;
+        passes = new Passes(newRecognizers);
+        given = NOTHING;
         interpreter = newInterpreter;
     }
 
@@ -72,16 +84,47 @@ public final class Hearing {
 
     /** Takes the next block and gives the utterance that ended with it, if one did. */
     public Optional<Heard> accept(Sound block) {
-        return endpointer.accept(block).map(this::hear);
+        Optional<Sound> ended = endpointer.accept(block);
+        if (ended.isPresent()) {
+            return ended.map(this::hear);
+        }
+        if (endpointer.isSpeaking()) {
+            give(endpointer.since(given), BITE);
+        } else {
+            drop();
+            passes.hush(block);
+        }
+        return Optional.empty();
     }
 
     /** Gives the utterance that the end of the source cut off, if one was begun. */
     public Optional<Heard> finish() {
-        return endpointer.finish().map(this::hear);
+        Optional<Heard> heard = endpointer.finish().map(this::hear);
+        drop();
+        return heard;
+    }
+
+    private void give(Sound sound, int atLeast) {
+        if (sound.length() >= atLeast) {
+            passes.accept(sound);
+            given = sound.startSample() + sound.length();
+        }
+    }
+
+    /** It was no utterance after all. */
+    private void drop() {
+        if (given != NOTHING) {
+            passes.forget();
+            given = NOTHING;
+        }
     }
 
     private Heard hear(Sound sound) {
-        Part part = recognize(sound);
+        long from = Math.max(given, sound.startSample());
+        if (from < sound.startSample() + sound.length()) {
+            give(sound.slice((int) (from - sound.startSample()), sound.length()), 1);
+        }
+        Part part = ended(sound);
         Heard before = last;
         Heard heard = before != null && follows(before.sound(), sound)
                 ? goOn(before, part)
@@ -104,7 +147,8 @@ public final class Hearing {
         if (both.duration().compareTo(LONGEST) > 0) {
             return alone;
         }
-        Part whole = recognize(both);
+        give(both, 1);
+        Part whole = ended(both);
         return mends(before.meaning(), part, whole.meaning())
                 ? new Heard(both, whole.meaning(), whole.speech(), true)
                 : alone;
@@ -137,13 +181,16 @@ public final class Hearing {
         return sound.start().minus(before.start().plus(before.duration())).compareTo(PAUSE) <= 0;
     }
 
-    private Part recognize(Sound sound) {
-        return Passes.hear(sound, recognizers, interpreter, listening, this::speechTime);
+    /** What was heard of an utterance that was given whole. */
+    private Part ended(Sound sound) {
+        Evidence evidence = passes.finish();
+        given = NOTHING;
+        SpeechTime speech = speechTime(sound, evidence.plain());
+        return new Part(sound, evidence, speech, interpreter.interpret(evidence, speech, listening));
     }
 
     /** Speech begins with the first word, behind the quiet that is kept before it. */
-    private SpeechTime speechTime(Sound sound, Utterance utterance) {
-        List<Hypothesis> readings = utterance.hypotheses();
+    private SpeechTime speechTime(Sound sound, List<Hypothesis> readings) {
         Duration start = readings.isEmpty()
                 ? sound.start()
                 : readings.get(0).words().get(0).from();

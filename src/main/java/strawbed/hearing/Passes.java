@@ -1,24 +1,22 @@
 package strawbed.hearing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import strawbed.audio.NoiseReduction;
 import strawbed.audio.Sound;
+import strawbed.audio.SoundFilter;
+import strawbed.audio.SpeedChange;
 import strawbed.speech.Envelope;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechRecognizer;
-import strawbed.speech.Utterance;
 import strawbed.statement.Evidence;
-import strawbed.statement.Interpretation;
-import strawbed.statement.Interpreter;
-import strawbed.statement.Listening;
-import strawbed.statement.SpeechTime;
 
 /**
- * Hears one sound four times: as it is, and with less noise, this also a little faster and slower. What they agree on is
- * a better reading than any of them, and what they do not agree on an honest doubt.
+ * Hears one utterance four times while it is spoken: as it is, and with less noise, this also a little faster and slower.
+ * What they agree on is a better reading than any of them, and what they do not agree on an honest doubt. Owned by one
+ * thread.
  */
 final class Passes {
     private static final double FASTER = 1.07;
@@ -27,39 +25,67 @@ final class Passes {
     /** Noise is turned down by this much at most, in dB. */
     private static final double LESS_NOISE = 12;
 
-    private Passes() {}
+    private final Recognizers recognizers;
+    private final NoiseReduction noiseReduction = new NoiseReduction(LESS_NOISE);
+    private final SoundFilter faster = new SpeedChange(FASTER);
+    private final SoundFilter slower = new SpeedChange(SLOWER);
+    private Optional<Sound> clear = Optional.empty();
 
-    static Part hear(Sound sound, Recognizers recognizers, Interpreter interpreter, Listening listening, Times times) {
-        Utterance asItIs = recognizers.ours().recognize(sound);
-        SpeechTime speech = times.of(sound, asItIs);
-        Evidence evidence = evidence(sound, asItIs, recognizers.ours());
-        Interpretation meaning = interpreter.interpret(evidence, speech, listening);
-        // Most of what is no statement is found out above, so that the dearest hearing is spared.
-        if (!(meaning instanceof Interpretation.NoMatch) && recognizers.any().isPresent()) {
-            evidence = evidence.withFree(freeScore(recognizers.any().get().recognize(sound)));
-            meaning = interpreter.interpret(evidence, speech, listening);
-        }
-        return new Part(sound, evidence, speech, meaning);
+    Passes(Recognizers recognizers) {
+        this.recognizers = recognizers;
     }
 
-    private static Evidence evidence(Sound sound, Utterance asItIs, SpeechRecognizer ours) {
-        Sound clearer = NoiseReduction.of(sound, LESS_NOISE);
-        List<List<Hypothesis>> passes = new ArrayList<>(List.of(asItIs.hypotheses()));
-        for (Sound variant : List.of(clearer, clearer.atSpeed(FASTER), clearer.atSpeed(SLOWER))) {
-            passes.add(ours.recognize(variant).hypotheses());
-        }
-        return new Evidence(passes, OptionalDouble.empty(), Optional.of(Envelope.of(clearer)));
+    /** Takes sound of the place in which nobody speaks. */
+    void hush(Sound block) {
+        noiseReduction.hush(block);
+    }
+
+    /** Takes the next block of an utterance. */
+    void accept(Sound block) {
+        recognizers.plain().accept(block);
+        recognizers.any().ifPresent(any -> any.accept(block));
+        acceptClear(noiseReduction.accept(block));
+    }
+
+    private void acceptClear(Sound block) {
+        clear = Optional.of(clear.map(before -> before.join(block)).orElse(block));
+        recognizers.clearer().accept(block);
+        recognizers.faster().accept(faster.accept(block));
+        recognizers.slower().accept(slower.accept(block));
+    }
+
+    /** Takes the end of the utterance, of which there was one block at least, and gives what was heard of it. */
+    Evidence finish() {
+        acceptClear(noiseReduction.finish());
+        recognizers.faster().accept(faster.finish());
+        recognizers.slower().accept(slower.finish());
+        List<List<Hypothesis>> passes = ours().map(SpeechRecognizer::finish).toList();
+        Evidence evidence = new Evidence(
+                passes,
+                recognizers
+                        .any()
+                        .map(any -> OptionalDouble.of(freeScore(any.finish())))
+                        .orElse(OptionalDouble.empty()),
+                clear.map(Envelope::of));
+        clear = Optional.empty();
+        return evidence;
+    }
+
+    /** Drops what was taken of an utterance. */
+    void forget() {
+        noiseReduction.finish();
+        faster.finish();
+        slower.finish();
+        clear = Optional.empty();
+        Stream.concat(ours(), recognizers.any().stream()).forEach(SpeechRecognizer::forget);
+    }
+
+    private Stream<SpeechRecognizer> ours() {
+        return Stream.of(recognizers.plain(), recognizers.clearer(), recognizers.faster(), recognizers.slower());
     }
 
     /** Free speech that heard no word does not fit at all. */
-    private static double freeScore(Utterance free) {
-        return free.hypotheses().isEmpty()
-                ? Double.NEGATIVE_INFINITY
-                : free.hypotheses().get(0).score();
-    }
-
-    /** When speech began. */
-    interface Times {
-        SpeechTime of(Sound sound, Utterance utterance);
+    private static double freeScore(List<Hypothesis> free) {
+        return free.isEmpty() ? Double.NEGATIVE_INFINITY : free.get(0).score();
     }
 }

@@ -1,17 +1,44 @@
 package strawbed.hearing;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import strawbed.speech.SpeechRecognizer;
 
 /**
- * Who listens. Closed by whoever made them.
+ * Who listens at once to one speaker. Closed by whoever made them.
  *
- * @param ours hears the farm's sentences only
+ * @param plain hears the farm's sentences in the sound as it is
+ * @param clearer the same with less noise
+ * @param faster the same with less noise, a little faster
+ * @param slower the same with less noise, a little slower
  * @param any hears any words of the language, as a second opinion; empty to go without
  */
-public record Recognizers(SpeechRecognizer ours, Optional<SpeechRecognizer> any) {
-    /** One that hears the farm's sentences, without a second opinion. */
-    public static Recognizers alone(SpeechRecognizer ours) {
-        return new Recognizers(ours, Optional.empty());
+public record Recognizers(
+        SpeechRecognizer plain,
+        SpeechRecognizer clearer,
+        SpeechRecognizer faster,
+        SpeechRecognizer slower,
+        Optional<SpeechRecognizer> any)
+        implements AutoCloseable {
+    /** Four that hear the farm's sentences, without a second opinion. */
+    public static Recognizers four(Supplier<SpeechRecognizer> ours) {
+        return new Recognizers(ours.get(), ours.get(), ours.get(), ours.get(), Optional.empty());
+    }
+
+    /** The same with a second opinion. */
+    public Recognizers with(Optional<SpeechRecognizer> secondOpinion) {
+        return new Recognizers(plain, clearer, faster, slower, secondOpinion);
+    }
+
+    /** Lets those go that hear the farm's sentences. */
+    public void closeOurs() {
+        Stream.of(plain, clearer, faster, slower).forEach(SpeechRecognizer::close);
+    }
+
+    @Override
+    public void close() {
+        closeOurs();
+        any.ifPresent(SpeechRecognizer::close);
     }
 }

@@ -76,9 +76,7 @@ class WordAdviceIT {
         Vocabulary vocabulary = new Vocabulary(all, Lexicon.parse("lexicon.txt", word + " = " + best.text()));
         assertThat(vocabulary.unknownWords(model)).isEmpty();
         try (SpeechRecognizer recognizer = model.recognizer(vocabulary, 1)) {
-            List<Hypothesis> heard = recognizer
-                    .recognize(new FreeTtsVoice().speak("calf twelve " + word + " good"))
-                    .hypotheses();
+            List<Hypothesis> heard = recognizer.recognize(new FreeTtsVoice().speak("calf twelve " + word + " good"));
             assertThat(heard.get(0).texts()).as(best.text()).isEqualTo(Arrays.asList("calf", "twelve", word, "good"));
         }
     }

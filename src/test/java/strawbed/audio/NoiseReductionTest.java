@@ -23,13 +23,15 @@ class NoiseReductionTest {
     void noise_goes_down_and_by_no_more_than_was_asked_for() {
         double before = decibels(noisy, 0.2, 0.6);
 
-        assertThat(decibels(NoiseReduction.of(noisy, 12), 0.2, 0.6) - before).isBetween(-12.0, -4.0);
-        assertThat(decibels(NoiseReduction.of(noisy, 3), 0.2, 0.6) - before).isBetween(-3.0, -1.5);
+        assertThat(decibels(new NoiseReduction(12).changed(noisy), 0.2, 0.6) - before)
+                .isBetween(-12.0, -4.0);
+        assertThat(decibels(new NoiseReduction(3).changed(noisy), 0.2, 0.6) - before)
+                .isBetween(-3.0, -1.5);
     }
 
     @Test
     void speech_keeps_its_level_and_its_place() {
-        Sound clearer = NoiseReduction.of(noisy, 12);
+        Sound clearer = new NoiseReduction(12).changed(noisy);
 
         assertThat(decibels(clearer, 0.9, 1.1) - decibels(noisy, 0.9, 1.1)).isCloseTo(0, within(0.5));
         assertThat(clearer.length()).isEqualTo(noisy.length());
@@ -46,10 +48,54 @@ class NoiseReductionTest {
         assertThat(error(Tones.sound(Tones.syllables(1, 1)))).isLessThan(-20);
     }
 
+    @Test
+    void bit_by_bit_it_keeps_each_sample_in_its_place() {
+        Sound tone = Tones.sound(Tones.syllables(1, LOUD));
+        for (int bit : new int[] {100, 386, 512, 1_600}) {
+            NoiseReduction reduction = new NoiseReduction(12);
+            Sound changed = reduction.accept(tone.slice(0, 0));
+            for (int at = 0; at < tone.length(); at += bit) {
+                changed = changed.join(reduction.accept(tone.slice(at, Math.min(tone.length(), at + bit))));
+            }
+            changed = changed.join(reduction.finish());
+
+            assertThat(changed.length()).isEqualTo(tone.length());
+            assertThat(error(tone, changed)).as("bits of %d", bit).isLessThan(-20);
+        }
+    }
+
+    @Test
+    void what_the_place_sounds_like_is_known_when_speech_begins() {
+        Sound place = noisy.slice(0, SECOND / 2);
+        Sound next = noisy.slice(SECOND / 2, SECOND / 2 + 1_600);
+        NoiseReduction reduction = new NoiseReduction(12);
+        reduction.hush(place);
+
+        Sound first = reduction.accept(next);
+
+        assertThat(20 * Math.log10(first.rms() / next.rms())).isLessThan(-4);
+    }
+
+    @Test
+    void one_utterance_leaves_nothing_to_the_next() {
+        NoiseReduction reduction = new NoiseReduction(12);
+        reduction.accept(Tones.sound(Tones.syllables(1, 1)));
+        reduction.finish();
+
+        Sound again = reduction.changed(noisy);
+
+        assertThat(again.startSample()).isEqualTo(noisy.startSample());
+        assertThat(again.length()).isEqualTo(noisy.length());
+    }
+
     /** What noise reduction changed, against the sound, in dB. */
     private static double error(Sound tone) {
+        return error(tone, new NoiseReduction(12).changed(tone));
+    }
+
+    private static double error(Sound tone, Sound changed) {
         short[] before = tone.copySamples();
-        short[] after = NoiseReduction.of(tone, 12).copySamples();
+        short[] after = changed.copySamples();
 
         double difference = 0;
         double all = 0;
@@ -65,13 +111,13 @@ class NoiseReductionTest {
         Sound silence = Sound.of(new short[SECOND], 0);
         Sound click = Sound.of(new short[] {100, -100}, 0);
 
-        assertThat(NoiseReduction.of(silence, 12)).isEqualTo(silence);
-        assertThat(NoiseReduction.of(click, 12)).isEqualTo(click);
+        assertThat(new NoiseReduction(12).changed(silence)).isEqualTo(silence);
+        assertThat(new NoiseReduction(12).changed(click)).isEqualTo(click);
     }
 
     @Test
     void noise_is_never_turned_up() {
-        assertThatIllegalArgumentException().isThrownBy(() -> NoiseReduction.of(noisy, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new NoiseReduction(0));
     }
 
     private static Sound noisy() {

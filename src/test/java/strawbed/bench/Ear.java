@@ -13,7 +13,6 @@ import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.hearing.Recognizers;
 import strawbed.speech.SpeechModel;
-import strawbed.speech.SpeechRecognizer;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Interpreter;
 import strawbed.statement.Listening;
@@ -26,8 +25,8 @@ final class Ear implements AutoCloseable {
     private final Interpreter interpreter;
 
     Ear(SpeechModel model, FarmGrammar farm, Interpreter interpreter, int readings) {
-        this.recognizers =
-                new Recognizers(model.recognizer(farm.vocabulary(), readings), Optional.of(model.anyWords()));
+        this.recognizers = Recognizers.four(() -> model.recognizer(farm.vocabulary(), readings))
+                .with(Optional.of(model.anyWords()));
         this.interpreter = interpreter;
     }
 
@@ -112,7 +111,6 @@ final class Ear implements AutoCloseable {
 
     @Override
     public void close() {
-        recognizers.ours().close();
-        recognizers.any().ifPresent(SpeechRecognizer::close);
+        recognizers.close();
     }
 }

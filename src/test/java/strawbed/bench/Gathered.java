@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.NoiseReduction;
 import strawbed.audio.Sound;
+import strawbed.audio.SpeedChange;
 import strawbed.speech.Envelope;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechRecognizer;
@@ -27,22 +28,21 @@ final class Gathered {
     private Gathered() {}
 
     static ThresholdSearch.Case of(String cell, @Nullable String words, Sound sound, Ear ear) {
-        SpeechRecognizer ours = ear.recognizers().ours();
-        Sound clearer = NoiseReduction.of(sound, 12);
+        SpeechRecognizer ours = ear.recognizers().plain();
+        Sound clearer = new NoiseReduction(12).changed(sound);
         List<List<Hypothesis>> passes = new ArrayList<>();
         for (Sound variant : List.of(
                 sound,
-                sound.atSpeed(FASTER),
-                sound.atSpeed(SLOWER),
+                new SpeedChange(FASTER).changed(sound),
+                new SpeedChange(SLOWER).changed(sound),
                 clearer,
-                clearer.atSpeed(FASTER),
-                clearer.atSpeed(SLOWER),
-                NoiseReduction.of(sound, 6),
-                NoiseReduction.of(sound, 20))) {
-            passes.add(ours.recognize(variant).hypotheses());
+                new SpeedChange(FASTER).changed(clearer),
+                new SpeedChange(SLOWER).changed(clearer),
+                new NoiseReduction(6).changed(sound),
+                new NoiseReduction(20).changed(sound))) {
+            passes.add(ours.recognize(variant));
         }
-        List<Hypothesis> free =
-                ear.recognizers().any().orElseThrow().recognize(sound).hypotheses();
+        List<Hypothesis> free = ear.recognizers().any().orElseThrow().recognize(sound);
         return new ThresholdSearch.Case(
                 cell,
                 words,

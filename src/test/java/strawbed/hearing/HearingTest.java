@@ -34,7 +34,7 @@ class HearingTest {
 
     private final ScriptedRecognizer recognizer = new ScriptedRecognizer();
     private final Hearing hearing = new Hearing(
-            Recognizers.alone(recognizer),
+            Recognizers.four(recognizer::another),
             Listener.INTERPRETER,
             new Listening(SpokenSentence.OPEN_CALVES, false),
             SpokenSentence.SPOKEN_AT,
@@ -59,6 +59,66 @@ class HearingTest {
         listen();
 
         assertThat(recognizer.timesAsked()).isEqualTo(4);
+    }
+
+    @Test
+    void recognisers_work_while_a_person_speaks() {
+        ScriptedRecognizer plain = recognizer.another();
+        Hearing live = new Hearing(
+                new Recognizers(
+                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
+                Listener.INTERPRETER,
+                new Listening(SpokenSentence.OPEN_CALVES, false),
+                SpokenSentence.SPOKEN_AT,
+                SpokenSentence.ZONE);
+        say("calf twelve heifer", 1);
+        Sound sound = sound();
+        for (int at = 0; at < (int) (2.9 * Sound.RATE); at += AudioSource.BLOCK) {
+            live.accept(sound.slice(at, at + AudioSource.BLOCK));
+        }
+
+        assertThat(plain.taken()).isBetween(Duration.ofMillis(1_000), Duration.ofMillis(1_400));
+        assertThat(recognizer.timesAsked()).isZero();
+    }
+
+    @Test
+    void other_recognisers_get_all_of_an_utterance_that_goes_on() {
+        say("calf twelve heifer", 1);
+        List<Heard> heard = new ArrayList<>();
+        Sound sound = sound();
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            hearing.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(heard::add);
+            if (at == (int) (2.9 * Sound.RATE)) {
+                hearing.use(Recognizers.four(recognizer::another), Listener.INTERPRETER);
+            }
+        }
+
+        assertThat(heard)
+                .singleElement()
+                .satisfies(one -> assertThat(events(one)).containsExactly(SexNoted.class));
+    }
+
+    @Test
+    void a_knock_is_forgotten() {
+        ScriptedRecognizer plain = recognizer.another();
+        Hearing live = new Hearing(
+                new Recognizers(
+                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
+                Listener.INTERPRETER,
+                new Listening(SpokenSentence.OPEN_CALVES, false),
+                SpokenSentence.SPOKEN_AT,
+                SpokenSentence.ZONE);
+        double[] samples = Tones.noise(4, 0.001, new Random(4));
+        Tones.mix(samples, Tones.tone(300, 0.3, Sound.RATE, (int) (0.07 * Sound.RATE)), 2);
+        Sound sound = Tones.sound(samples);
+        List<Duration> taken = new ArrayList<>();
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            assertThat(live.accept(sound.slice(at, at + AudioSource.BLOCK))).isEmpty();
+            taken.add(plain.taken());
+        }
+
+        assertThat(taken).anyMatch(time -> !time.isZero()).endsWith(Duration.ZERO);
+        assertThat(recognizer.timesAsked()).isZero();
     }
 
     @Test

@@ -5,17 +5,34 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
-import strawbed.speech.Utterance;
 
 /** Hears what a script says is spoken from which second on, in whatever stretch of sound it is given. */
 public final class ScriptedRecognizer implements SpeechRecognizer {
-    private final TreeMap<Duration, String> script = new TreeMap<>();
-    private int asked;
+    private final NavigableMap<Duration, String> script;
+    private final AtomicInteger asked;
+    private @Nullable Sound utterance;
+
+    public ScriptedRecognizer() {
+        this(new TreeMap<>(), new AtomicInteger());
+    }
+
+    private ScriptedRecognizer(NavigableMap<Duration, String> script, AtomicInteger asked) {
+        this.script = script;
+        this.asked = asked;
+    }
+
+    /** Another one with the same script. */
+    public ScriptedRecognizer another() {
+        return new ScriptedRecognizer(script, asked);
+    }
 
     /** Words that are spoken from here on; a stretch of sound holds them when it holds this point. */
     public ScriptedRecognizer at(Duration second, String words) {
@@ -23,14 +40,29 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
         return this;
     }
 
-    /** How many stretches of sound it was given. */
+    /** How many stretches of sound came to their end, for this one and all others with its script. */
     public int timesAsked() {
-        return asked;
+        return asked.get();
+    }
+
+    /** How much of an utterance it has so far. */
+    public Duration taken() {
+        return utterance == null ? Duration.ZERO : utterance.duration();
     }
 
     @Override
-    public Utterance recognize(Sound sound) {
-        asked++;
+    public void accept(Sound block) {
+        utterance = utterance == null ? block : utterance.join(block);
+    }
+
+    @Override
+    public List<Hypothesis> finish() {
+        asked.incrementAndGet();
+        Sound sound = utterance;
+        utterance = null;
+        if (sound == null) {
+            return List.of();
+        }
         Duration end = sound.start().plus(sound.duration());
         List<RecognizedWord> words = new ArrayList<>();
         for (Map.Entry<Duration, String> spoken :
@@ -39,7 +71,12 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
                 words.add(new RecognizedWord(word, spoken.getKey(), spoken.getKey()));
             }
         }
-        return new Utterance(sound, words.isEmpty() ? List.of() : List.of(new Hypothesis(words, 0)));
+        return words.isEmpty() ? List.of() : List.of(new Hypothesis(words, 0));
+    }
+
+    @Override
+    public void forget() {
+        utterance = null;
     }
 
     @Override

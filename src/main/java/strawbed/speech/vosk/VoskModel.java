@@ -16,7 +16,7 @@ import strawbed.speech.Vocabulary;
  * <pre>
  * try (SpeechModel model = VoskModel.load(directory);
  *         SpeechRecognizer recognizer = model.recognizer(vocabulary, 5)) {
- *     Utterance utterance = recognizer.recognize(sound);
+ *     List<Hypothesis> readings = recognizer.recognize(sound);
  * }
  * </pre>
  *

@@ -5,23 +5,29 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.vosk.Model;
 import org.vosk.Recognizer;
 import strawbed.audio.Sound;
+import strawbed.speech.Hypothesis;
 import strawbed.speech.Lexicon;
 import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
-import strawbed.speech.Utterance;
 import strawbed.speech.Vocabulary;
 
-/** Vosk with one vocabulary. Owned by one thread: two in the native recogniser at once crash the program. */
+/** Vosk with one vocabulary. Owned by one thread: two at once in one native recogniser crash the program. */
 final class VoskRecognizer implements SpeechRecognizer {
     /** Quiet put before and after each sound: tightly cut words lose their first and last phone without it. */
-    private static final int PADDING = Sound.RATE * 3 / 10;
+    private static final short[] PADDING = new short[Sound.RATE * 3 / 10];
 
     private final Recognizer recognizer;
     private final Lexicon lexicon;
     private long samplesFed;
+    private @Nullable Sound utterance;
+
+    /** Vosk thought that the utterance was over, and what it heard before is gone. */
+    private boolean split;
+
     private boolean closed;
 
     VoskRecognizer(Model model, Vocabulary vocabulary, int alternatives) {
@@ -63,22 +69,69 @@ final class VoskRecognizer implements SpeechRecognizer {
     }
 
     @Override
-    public Utterance recognize(Sound sound) {
+    public void accept(Sound block) {
+        requireOpen();
+        if (utterance == null) {
+            utterance = block;
+            feed(PADDING);
+        } else {
+            utterance = utterance.join(block);
+        }
+        feed(block.copySamples());
+    }
+
+    @Override
+    public List<Hypothesis> finish() {
+        requireOpen();
+        if (utterance == null) {
+            return List.of();
+        }
+        Sound sound = utterance;
+        if (split) {
+            // All in one call: only at the end of a call does Vosk look for the end of an utterance, so it never
+            // splits.
+            forget();
+            short[] whole = new short[sound.length() + 2 * PADDING.length];
+            System.arraycopy(sound.copySamples(), 0, whole, PADDING.length, sound.length());
+            feed(whole);
+        } else {
+            feed(PADDING);
+        }
+        ResultReader reader = new ResultReader(sound, startOfUtterance(sound));
+        List<Hypothesis> hypotheses = reader.hypotheses(recognizer.getFinalResult()).stream()
+                .map(lexicon::toWritten)
+                .toList();
+        utterance = null;
+        split = false;
+        return hypotheses;
+    }
+
+    @Override
+    public void forget() {
+        requireOpen();
+        if (utterance != null) {
+            // A reset would keep what the recogniser learnt of the voice: the next utterance shall not depend on this
+            // one.
+            recognizer.getFinalResult();
+        }
+        utterance = null;
+        split = false;
+    }
+
+    private void feed(short[] samples) {
+        split |= recognizer.acceptWaveForm(samples, samples.length);
+        // Its clock runs on from one utterance to the next.
+        samplesFed += samples.length;
+    }
+
+    private long startOfUtterance(Sound sound) {
+        return samplesFed - PADDING.length - sound.length();
+    }
+
+    private void requireOpen() {
         if (closed) {
             throw new IllegalStateException("The recogniser is closed");
         }
-        // All in one call: only at the end of a call does Vosk look for the end of an utterance, so it never splits.
-        short[] padded = new short[sound.length() + 2 * PADDING];
-        System.arraycopy(sound.copySamples(), 0, padded, PADDING, sound.length());
-        recognizer.acceptWaveForm(padded, padded.length);
-        ResultReader reader = new ResultReader(sound, samplesFed + PADDING);
-        // Its clock runs on from one utterance to the next.
-        samplesFed += padded.length;
-        return new Utterance(
-                sound,
-                reader.hypotheses(recognizer.getFinalResult()).stream()
-                        .map(lexicon::toWritten)
-                        .toList());
     }
 
     @Override
