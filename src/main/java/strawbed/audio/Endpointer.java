@@ -94,6 +94,11 @@ public final class Endpointer {
         return last;
     }
 
+    /** Ends the utterance that goes on, as whoever listens knows that it is over, and gives it. */
+    public Optional<Sound> end() {
+        return speaking ? close(judged) : Optional.empty();
+    }
+
     /** Whether speech is going on, for a level meter; also true for noise in the first second, until that is known. */
     public boolean isSpeaking() {
         return speaking;

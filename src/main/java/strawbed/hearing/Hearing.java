@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
 import strawbed.speech.Hypothesis;
+import strawbed.speech.RecognizedWord;
+import strawbed.speech.SpeechRecognizer;
 import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Interpreter;
@@ -28,10 +30,10 @@ public final class Hearing {
     /** A statement that runs longer is closed and kept. */
     private static final Duration LONGEST = Duration.ofSeconds(15);
 
-    /** 0.1 s: recognisers work on so much at once with little waste, and little is left to do when speech ends. */
-    private static final int BITE = Sound.RATE / 10;
-
     private static final long NOTHING = -1;
+
+    /** 0.8 s: pauses inside a statement end it sooner, and are mended. */
+    private static final int SETTLED = Sound.RATE * 8 / 10;
 
     private final Endpointer endpointer = new Endpointer();
     private final Instant origin;
@@ -43,6 +45,11 @@ public final class Hearing {
 
     /** Up to this sample of the source the recognisers have the utterance that goes on; less than 0 if they have none. */
     private long given = NOTHING;
+
+    /** The words of the utterance that goes on, without noise behind them, and since which sample they are these. */
+    private List<String> wordsSoFar = List.of();
+
+    private long wordsSince;
 
     /**
      * Begins to listen.
@@ -63,7 +70,7 @@ public final class Hearing {
      */
     public void use(Recognizers newRecognizers, Interpreter newInterpreter) {
         passes = new Passes(newRecognizers);
-        given = NOTHING;
+        forgetWords();
         interpreter = newInterpreter;
     }
 
@@ -89,7 +96,8 @@ public final class Hearing {
             return ended.map(this::hear);
         }
         if (endpointer.isSpeaking()) {
-            give(endpointer.since(given), BITE);
+            give(endpointer.since(given), SpeechRecognizer.BITE);
+            return isSettled() ? endpointer.end().map(this::hear) : Optional.empty();
         } else {
             drop();
             passes.hush(block);
@@ -108,15 +116,49 @@ public final class Hearing {
         if (sound.length() >= atLeast) {
             passes.accept(sound);
             given = sound.startSample() + sound.length();
+            List<String> words = passes.wordsSoFar();
+            if (!words.equals(wordsSoFar)) {
+                wordsSoFar = words;
+                wordsSince = given;
+            }
         }
+    }
+
+    /**
+     * Whether a whole statement was said, and nothing more for a while, though the place does not become quiet: machines
+     * bang, cows call. Who takes down a note in their own words is never cut short.
+     */
+    private boolean isSettled() {
+        if (wordsSoFar.isEmpty() || given - wordsSince < SETTLED) {
+            return false;
+        }
+        // Asked once; whatever the answer, only other words change it.
+        wordsSince = Long.MAX_VALUE;
+        Interpretation meaning = interpreter.interpret(
+                List.of(new Hypothesis(
+                        wordsSoFar.stream()
+                                .map(word -> new RecognizedWord(word, Duration.ZERO, Duration.ZERO))
+                                .toList(),
+                        0)),
+                new SpeechTime(origin, zone),
+                listening);
+        boolean whole = meaning instanceof Interpretation.Understood
+                || meaning instanceof Interpretation.ControlHeard
+                || (meaning instanceof Interpretation.Unsure unsure && !unsure.isIncomplete());
+        return whole && !endsOpen(meaning);
     }
 
     /** It was no utterance after all. */
     private void drop() {
         if (given != NOTHING) {
             passes.forget();
-            given = NOTHING;
+            forgetWords();
         }
+    }
+
+    private void forgetWords() {
+        given = NOTHING;
+        wordsSoFar = List.of();
     }
 
     private Heard hear(Sound sound) {
@@ -184,7 +226,7 @@ public final class Hearing {
     /** What was heard of an utterance that was given whole. */
     private Part ended(Sound sound) {
         Evidence evidence = passes.finish();
-        given = NOTHING;
+        forgetWords();
         SpeechTime speech = speechTime(sound, evidence.plain());
         return new Part(sound, evidence, speech, interpreter.interpret(evidence, speech, listening));
     }

@@ -10,6 +10,7 @@ import strawbed.audio.SoundFilter;
 import strawbed.audio.SpeedChange;
 import strawbed.speech.Envelope;
 import strawbed.speech.Hypothesis;
+import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.statement.Evidence;
 
@@ -42,23 +43,39 @@ final class Passes {
 
     /** Takes the next block of an utterance. */
     void accept(Sound block) {
-        recognizers.plain().accept(block);
-        recognizers.any().ifPresent(any -> any.accept(block));
+        give(block, recognizers.plain());
+        recognizers.any().ifPresent(any -> give(block, any));
         acceptClear(noiseReduction.accept(block));
     }
 
     private void acceptClear(Sound block) {
         clear = Optional.of(clear.map(before -> before.join(block)).orElse(block));
-        recognizers.clearer().accept(block);
-        recognizers.faster().accept(faster.accept(block));
-        recognizers.slower().accept(slower.accept(block));
+        give(block, recognizers.clearer());
+        give(faster.accept(block), recognizers.faster());
+        give(slower.accept(block), recognizers.slower());
+    }
+
+    private static void give(Sound sound, SpeechRecognizer recognizer) {
+        for (int at = 0; at < sound.length(); at += SpeechRecognizer.BITE) {
+            recognizer.accept(sound.slice(at, Math.min(sound.length(), at + SpeechRecognizer.BITE)));
+        }
+    }
+
+    /** The words that the sound as it is holds so far, without what is none of ours behind them. */
+    List<String> wordsSoFar() {
+        List<String> words = recognizers.plain().wordsSoFar();
+        int end = words.size();
+        while (end > 0 && words.get(end - 1).equals(RecognizedWord.UNKNOWN)) {
+            end--;
+        }
+        return words.subList(0, end);
     }
 
     /** Takes the end of the utterance, of which there was one block at least, and gives what was heard of it. */
     Evidence finish() {
         acceptClear(noiseReduction.finish());
-        recognizers.faster().accept(faster.finish());
-        recognizers.slower().accept(slower.finish());
+        give(faster.finish(), recognizers.faster());
+        give(slower.finish(), recognizers.slower());
         List<List<Hypothesis>> passes = ours().map(SpeechRecognizer::finish).toList();
         Evidence evidence = new Evidence(
                 passes,

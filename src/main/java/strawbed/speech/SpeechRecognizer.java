@@ -8,12 +8,18 @@ import strawbed.audio.Sound;
  * so that little is left to do at its end. Owned by the thread that made it, from there to close.
  */
 public interface SpeechRecognizer extends AutoCloseable {
+    /** 0.1 s: so much at once is worked on with little waste, and little is left to do when speech ends. */
+    int BITE = Sound.RATE / 10;
+
     /**
      * Takes the next block of an utterance; the first one after {@link #finish} or {@link #forget} begins another.
      *
      * @throws IllegalStateException after close
      */
     void accept(Sound block);
+
+    /** The words of the utterance so far, as they are written; what comes may change them. Empty before the first word. */
+    List<String> wordsSoFar();
 
     /**
      * Takes the end of the utterance. The words come back as they are written, that is with the vocabulary's stand-ins
@@ -27,9 +33,11 @@ public interface SpeechRecognizer extends AutoCloseable {
     /** Drops what was taken of an utterance. */
     void forget();
 
-    /** Reads a whole utterance. */
+    /** Reads a whole utterance, bit by bit as well, so that it is read as one that is just spoken. */
     default List<Hypothesis> recognize(Sound sound) {
-        accept(sound);
+        for (int at = 0; at < sound.length(); at += BITE) {
+            accept(sound.slice(at, Math.min(sound.length(), at + BITE)));
+        }
         return finish();
     }
 

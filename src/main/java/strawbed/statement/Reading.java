@@ -28,26 +28,35 @@ record Reading(List<String> words, ParseTree tree, Interpretation meaning, doubl
                 && !calf().equals(other.calf());
     }
 
+    /** Whether two readings tell the same kinds of facts, and not the same of each. */
+    boolean tellsOtherValue(Reading other) {
+        return facts() > 0 && kinds().equals(other.kinds()) && !sameMeaning(other);
+    }
+
+    private List<String> kinds() {
+        return statement().stream()
+                .flatMap(statement -> statement.facts().stream())
+                .map(fact -> fact.event().type())
+                .toList();
+    }
+
     private static boolean isNew(CalfReference calf) {
         return calf instanceof CalfReference.New;
     }
 
     private Optional<CalfReference> calf() {
+        return statement().map(Statement::calf);
+    }
+
+    private Optional<Statement> statement() {
         if (meaning instanceof Interpretation.Understood understood) {
-            return Optional.of(understood.statement().calf());
+            return Optional.of(understood.statement());
         }
-        return meaning instanceof Interpretation.Unsure unsure
-                ? Optional.of(unsure.best().calf())
-                : Optional.empty();
+        return meaning instanceof Interpretation.Unsure unsure ? Optional.of(unsure.best()) : Optional.empty();
     }
 
     /** How many facts it tells. */
     int facts() {
-        if (meaning instanceof Interpretation.Understood understood) {
-            return understood.statement().facts().size();
-        }
-        return meaning instanceof Interpretation.Unsure unsure
-                ? unsure.best().facts().size()
-                : 0;
+        return statement().map(statement -> statement.facts().size()).orElse(0);
     }
 }

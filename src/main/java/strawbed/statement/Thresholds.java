@@ -20,6 +20,7 @@ public record Thresholds(
         double votes,
         double margin,
         double otherCalf,
+        double otherValue,
         double plausible,
         double free,
         double clear,
@@ -62,6 +63,7 @@ public record Thresholds(
                 number(numbers, "votes"),
                 number(numbers, "margin"),
                 number(numbers, "other-calf"),
+                number(numbers, "other-value"),
                 number(numbers, "plausible"),
                 number(numbers, "free"),
                 number(numbers, "clear"),
@@ -80,6 +82,7 @@ public record Thresholds(
         numbers.put("votes", votes);
         numbers.put("margin", margin);
         numbers.put("other-calf", otherCalf);
+        numbers.put("other-value", otherValue);
         numbers.put("plausible", plausible);
         numbers.put("free", free);
         numbers.put("clear", clear);

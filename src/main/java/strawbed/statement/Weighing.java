@@ -128,7 +128,10 @@ final class Weighing {
     }
 
     private double margin(Candidate best, Candidate other) {
-        return other.reading.namesOtherCalf(best.reading) ? thresholds.otherCalf() : thresholds.margin();
+        if (other.reading.namesOtherCalf(best.reading)) {
+            return thresholds.otherCalf();
+        }
+        return other.reading.tellsOtherValue(best.reading) ? thresholds.otherValue() : thresholds.margin();
     }
 
     /** Whether something as loud as speech lies beside the words. */

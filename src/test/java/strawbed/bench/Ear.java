@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import strawbed.audio.AudioSource;
 import strawbed.audio.Sound;
@@ -23,11 +24,18 @@ import strawbed.testkit.SpokenSentence;
 final class Ear implements AutoCloseable {
     private final Recognizers recognizers;
     private final Interpreter interpreter;
+    private final int version;
 
     Ear(SpeechModel model, FarmGrammar farm, Interpreter interpreter, int readings) {
         this.recognizers = Recognizers.four(() -> model.recognizer(farm.vocabulary(), readings))
                 .with(Optional.of(model.anyWords()));
         this.interpreter = interpreter;
+        this.version = Objects.hash(farm.vocabulary().spokenSentences(), readings);
+    }
+
+    /** Tells one state of grammar and recognisers from another. */
+    int version() {
+        return version;
     }
 
     Recognizers recognizers() {

@@ -13,7 +13,7 @@ import strawbed.testkit.SpokenSentence;
 final class InNoise {
     private static final int IN_QUIET = 600;
     private static final int IN_A_CELL = 200;
-    private static final long SEED = 999;
+    private static final long SEED = Long.getLong("bench.seed", 999);
 
     /** The utterance ends after this much quiet; see {@link strawbed.audio.Endpointer}. */
     private static final Duration WAITED = Duration.ofMillis(340);
@@ -38,7 +38,13 @@ final class InNoise {
         report.line("");
         report.line(
                 "Statements of one to three events about a calf on the list; voices and three rates of speaking take");
-        report.line("turns. The level is that of the speech while it is active over that of the noise.");
+        report.line(
+                "turns. The level is that of the speech while it is active over that of the noise. Seed " + SEED + ".");
+        if (NoiseGrid.TRACT != 1) {
+            report.line("");
+            report.line("The voices are changed: vocal tract, pitch and rate by a factor of " + NoiseGrid.TRACT
+                    + " up and down in turn, so that nothing was chosen by them; quiet by each voice holds both.");
+        }
         report.line("");
         report.line("| where | n | " + Report.heads() + " | calf and events right |");
         report.line("|---|---:|" + "---:|".repeat(Outcome.values().length + 1));

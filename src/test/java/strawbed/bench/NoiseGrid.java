@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
+import strawbed.audio.SpeedChange;
 import strawbed.testkit.SpokenSentence;
 
 /** Sentences made from the grammar and spoken, in quiet and in noise. */
@@ -17,6 +18,12 @@ final class NoiseGrid {
 
     /** Sound of the place before and behind the speech. */
     private static final int AROUND = Sound.RATE / 2;
+
+    /**
+     * By how much the speakers' vocal tracts are shortened, of every other one lengthened: pitch and formants go up or
+     * down as much, and so does the rate. Voices that nothing was chosen by, made of voices that are at hand.
+     */
+    static final double TRACT = Double.parseDouble(System.getProperty("bench.tract", "1"));
 
     private final Material material;
     private final Babble babble;
@@ -94,7 +101,8 @@ final class NoiseGrid {
         Speaker speaker = speakers.get(turn % speakers.size());
         double rate = Speaker.RATES.get(turn / speakers.size() % Speaker.RATES.size());
         try {
-            return material.said(words, speaker, speaker.command().isEmpty() ? 1 : rate);
+            Sound said = material.said(words, speaker, speaker.command().isEmpty() ? 1 : rate);
+            return TRACT == 1 ? said : new SpeedChange(turn % 2 == 0 ? TRACT : 1 / TRACT).changed(said);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException("the voice " + speaker.name() + " does not speak", e);
         }

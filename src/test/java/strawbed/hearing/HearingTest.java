@@ -30,6 +30,7 @@ import strawbed.testkit.Tones;
 class HearingTest {
     private static final double SPOKEN = 1;
     private static final double SHORT_PAUSE = 1;
+    private static final Duration SPEAKS = Duration.ofMillis(2_500);
     private static final double LONG_PAUSE = 4;
 
     private final ScriptedRecognizer recognizer = new ScriptedRecognizer();
@@ -96,6 +97,46 @@ class HearingTest {
         assertThat(heard)
                 .singleElement()
                 .satisfies(one -> assertThat(events(one)).containsExactly(SexNoted.class));
+    }
+
+    @Test
+    void a_whole_statement_ends_though_the_place_does_not_become_quiet() {
+        recognizer.at(SPEAKS, "calf twelve heifer");
+
+        List<Heard> heard = inLastingNoise();
+
+        Duration end = heard.get(0).sound().start().plus(heard.get(0).sound().duration());
+        assertThat(end).isBetween(Duration.ofMillis(3_300), Duration.ofMillis(3_600));
+        assertThat(events(heard.get(0))).containsExactly(SexNoted.class);
+    }
+
+    @Test
+    void noise_behind_a_whole_statement_does_not_keep_it_open() {
+        recognizer.at(SPEAKS, "calf twelve heifer");
+        recognizer.at(Duration.ofSeconds(3), "[unk]");
+
+        Duration end = inLastingNoise().get(0).sound().duration();
+
+        assertThat(end).isLessThan(Duration.ofSeconds(3));
+    }
+
+    @Test
+    void half_a_statement_and_a_note_are_not_cut_short() {
+        recognizer.at(SPEAKS, "calf twelve note");
+        recognizer.at(Duration.ofSeconds(3), "[unk]");
+        assertThat(inLastingNoise().get(0).sound().duration()).isGreaterThan(Duration.ofSeconds(6));
+    }
+
+    /** Seven seconds of noise as loud as speech from the second second on. */
+    private List<Heard> inLastingNoise() {
+        double[] samples = Tones.noise(12, 0.001, new Random(4));
+        Tones.mix(samples, Tones.syllables(7, 0.3), 2);
+        Sound sound = Tones.sound(samples);
+        List<Heard> heard = new ArrayList<>();
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            hearing.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(heard::add);
+        }
+        return heard;
     }
 
     @Test

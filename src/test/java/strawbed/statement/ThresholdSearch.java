@@ -34,7 +34,6 @@ public final class ThresholdSearch {
             "votes", List.of(0.0, 0.25, 0.5, 0.75, 1.0),
             "margin", List.of(0.25, 0.5, 1.0, 1.5, 2.0, 3.0),
             "other-calf", List.of(0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 8.0),
-            "plausible", List.of(2.0, 4.0, 6.0, 8.0, 12.0),
             "free", List.of(-2.5, -2.0, -1.5, -1.0, -0.5, 0.0, 0.5, 1.0),
             "clear", List.of(20.0, 25.0, 30.0, 35.0),
             "reject-free", List.of(-0.5, 0.0, 0.5, 1.0, 1.5, 2.0),
@@ -42,6 +41,9 @@ public final class ThresholdSearch {
 
     static {
         TRIED.put("free-in-noise", List.of(-1.0, -0.5, 0.0, 0.5, 1.0, 2.0));
+        TRIED.put("other-value", List.of(0.25, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0));
+        TRIED.put("missing", List.of(6.0, 8.0, 10.0, 12.0));
+        TRIED.put("plausible", List.of(2.0, 4.0, 6.0, 8.0, 12.0));
     }
 
     private final UtteranceInterpreter interpreter =

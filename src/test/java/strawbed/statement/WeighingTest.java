@@ -77,7 +77,7 @@ class WeighingTest {
     void a_calf_on_the_list_comes_before_one_that_is_not_if_it_is_near() {
         assertThat(weighed("calf nineteen heifer | calf ninety heifer"))
                 .isEqualTo(LISTENER.hears("calf ninety heifer"));
-        Thresholds strict = new Thresholds(8, 20, 10, 16, 0.3, 1, 4, STEP - 1, 0.5, 30, 1, 2, 360);
+        Thresholds strict = new Thresholds(8, 20, 10, 16, 0.3, 1, 4, 2, STEP - 1, 0.5, 30, 1, 2, 360);
         assertThat(weighed(strict, OptionalDouble.empty(), "calf nineteen heifer | calf ninety heifer"))
                 .isInstanceOfSatisfying(
                         Interpretation.Unsure.class,
@@ -114,6 +114,24 @@ class WeighingTest {
         assertThat(weighed("new calf five one three heifer | calf five one two heifer"))
                 .as("opening a calf is not naming another")
                 .isInstanceOf(Interpretation.Understood.class);
+    }
+
+    @Test
+    void another_value_of_the_same_fact_is_doubted_from_further_away_than_another_fact() {
+        assertThat(disputed("calf twelve weight eighty pounds", "calf twelve weight ninety pounds"))
+                .isInstanceOfSatisfying(
+                        Interpretation.Unsure.class,
+                        unsure -> assertThat(unsure.doubts())
+                                .containsExactly(
+                                        new Doubt.SoundsLike(List.of("calf", "twelve", "weight", "ninety", "pounds"))));
+        assertThat(disputed("calf twelve standing", "calf twelve licked"))
+                .isInstanceOf(Interpretation.Understood.class);
+    }
+
+    /** One of four hearings has the other first. */
+    private static Interpretation disputed(String one, String other) {
+        String most = one + " | " + other;
+        return weighed(most, most, most, other + " | " + one);
     }
 
     @Test

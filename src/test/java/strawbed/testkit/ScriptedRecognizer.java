@@ -56,13 +56,21 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
     }
 
     @Override
+    public List<String> wordsSoFar() {
+        return utterance == null
+                ? List.of()
+                : words(utterance).stream().map(RecognizedWord::text).toList();
+    }
+
+    @Override
     public List<Hypothesis> finish() {
         asked.incrementAndGet();
-        Sound sound = utterance;
+        List<RecognizedWord> words = utterance == null ? List.of() : words(utterance);
         utterance = null;
-        if (sound == null) {
-            return List.of();
-        }
+        return words.isEmpty() ? List.of() : List.of(new Hypothesis(words, 0));
+    }
+
+    private List<RecognizedWord> words(Sound sound) {
         Duration end = sound.start().plus(sound.duration());
         List<RecognizedWord> words = new ArrayList<>();
         for (Map.Entry<Duration, String> spoken :
@@ -71,7 +79,7 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
                 words.add(new RecognizedWord(word, spoken.getKey(), spoken.getKey()));
             }
         }
-        return words.isEmpty() ? List.of() : List.of(new Hypothesis(words, 0));
+        return words;
     }
 
     @Override

@@ -28,12 +28,7 @@ final class ResultReader {
 
     /** The readings, best first, without those that have no word. */
     List<Hypothesis> hypotheses(String json) {
-        Map<String, Object> result;
-        try {
-            result = JSON.std.mapFrom(json);
-        } catch (IOException e) {
-            throw new ModelException("The recogniser answered with something other than JSON; start again.", e);
-        }
+        Map<String, Object> result = read(json);
         List<Hypothesis> hypotheses = new ArrayList<>();
         for (Object alternative : list(result.get("alternatives"))) {
             List<RecognizedWord> words = list(map(alternative).get("result")).stream()
@@ -44,6 +39,20 @@ final class ResultReader {
             }
         }
         return List.copyOf(hypotheses);
+    }
+
+    /** The words of an utterance that goes on. */
+    static List<String> wordsSoFar(String json) {
+        String words = String.valueOf(read(json).getOrDefault("partial", "")).strip();
+        return words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
+    }
+
+    private static Map<String, Object> read(String json) {
+        try {
+            return JSON.std.mapFrom(json);
+        } catch (IOException e) {
+            throw new ModelException("The recogniser answered with something other than JSON; start again.", e);
+        }
     }
 
     private RecognizedWord word(Map<?, ?> word) {

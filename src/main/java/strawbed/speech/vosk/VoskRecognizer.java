@@ -3,6 +3,7 @@ package strawbed.speech.vosk;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -78,6 +79,18 @@ final class VoskRecognizer implements SpeechRecognizer {
             utterance = utterance.join(block);
         }
         feed(block.copySamples());
+    }
+
+    @Override
+    public List<String> wordsSoFar() {
+        requireOpen();
+        if (utterance == null) {
+            return List.of();
+        }
+        List<RecognizedWord> spoken = ResultReader.wordsSoFar(recognizer.getPartialResult()).stream()
+                .map(word -> new RecognizedWord(word, Duration.ZERO, Duration.ZERO))
+                .toList();
+        return lexicon.toWritten(spoken).stream().map(RecognizedWord::text).toList();
     }
 
     @Override
