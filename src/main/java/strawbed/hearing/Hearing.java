@@ -32,8 +32,8 @@ public final class Hearing {
 
     private static final long NOTHING = -1;
 
-    /** 0.8 s: pauses inside a statement end it sooner, and are mended. */
-    private static final int SETTLED = Sound.RATE * 8 / 10;
+    /** 1.5 s: a long word ("chlorhexidine") comes 1 s after the word before it at most, said slowly. */
+    private static final int SETTLED = Sound.RATE * 3 / 2;
 
     private final Endpointer endpointer = new Endpointer();
     private final Instant origin;

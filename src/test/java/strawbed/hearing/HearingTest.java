@@ -106,7 +106,7 @@ class HearingTest {
         List<Heard> heard = inLastingNoise();
 
         Duration end = heard.get(0).sound().start().plus(heard.get(0).sound().duration());
-        assertThat(end).isBetween(Duration.ofMillis(3_300), Duration.ofMillis(3_600));
+        assertThat(end).isBetween(Duration.ofMillis(4_000), Duration.ofMillis(4_300));
         assertThat(events(heard.get(0))).containsExactly(SexNoted.class);
     }
 
@@ -117,7 +117,7 @@ class HearingTest {
 
         Duration end = inLastingNoise().get(0).sound().duration();
 
-        assertThat(end).isLessThan(Duration.ofSeconds(3));
+        assertThat(end).isLessThan(Duration.ofSeconds(4));
     }
 
     @Test
