@@ -1,9 +1,11 @@
 package strawbed.audio;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.transform.DftNormalization;
 import org.hipparchus.transform.FastFourierTransformer;
@@ -31,12 +33,29 @@ public final class NoiseReduction implements SoundFilter {
 
     private final double least;
 
-    /** The power of each band in the frames of the place and of the utterance. */
-    private final Deque<double[]> powers = new ArrayDeque<>();
+    /** The frames of the place and of the utterance. */
+    private final Deque<Power> powers = new ArrayDeque<>();
 
     private short[] hushed = new short[0];
     private Stretch stretch = new Stretch();
     private boolean begun;
+
+    /** The power of each band of a frame, and of all of it. */
+    private static final class Power {
+        private final double[] bands;
+        private final double sum;
+
+        private Power(double[][] spectrum) {
+            bands = IntStream.range(0, BANDS)
+                    .mapToDouble(band -> spectrum[0][band] * spectrum[0][band] + spectrum[1][band] * spectrum[1][band])
+                    .toArray();
+            sum = Arrays.stream(bands).sum();
+        }
+
+        private double sum() {
+            return sum;
+        }
+    }
 
     /** The part of the utterance that frames still come to lie on. */
     private static final class Stretch {
@@ -90,7 +109,7 @@ public final class NoiseReduction implements SoundFilter {
         System.arraycopy(more, 0, all, hushed.length, more.length);
         int at = 0;
         for (; at + FRAME <= all.length; at += STEP) {
-            powers.add(power(spectrum(all, at)));
+            powers.add(new Power(spectrum(all, at)));
         }
         hushed = Arrays.copyOfRange(all, at, all.length);
         forget();
@@ -109,12 +128,14 @@ public final class NoiseReduction implements SoundFilter {
         stretch.append(block.copySamples());
         int frames = Math.max(0, (stretch.samples.length - FRAME + STEP) / STEP);
         double[][][] spectra = new double[frames][][];
+        List<Power> ofFrames = new ArrayList<>();
         for (int frame = 0; frame < frames; frame++) {
             spectra[frame] = spectrum(stretch.samples, frame * STEP);
-            powers.add(power(spectra[frame]));
+            ofFrames.add(new Power(spectra[frame]));
         }
         if (frames > 0) {
-            layOver(spectra, noise());
+            powers.addAll(ofFrames);
+            layOver(spectra, ofFrames, noise());
         }
         return stretch.take(frames * STEP);
     }
@@ -142,32 +163,26 @@ public final class NoiseReduction implements SoundFilter {
         return spectrum;
     }
 
-    private static double[] power(double[][] spectrum) {
-        return IntStream.range(0, BANDS)
-                .mapToDouble(band -> spectrum[0][band] * spectrum[0][band] + spectrum[1][band] * spectrum[1][band])
-                .toArray();
-    }
-
     /** The mean power of each band in the quietest fifth of the frames. */
     private double[] noise() {
-        double[][] quietest = powers.stream()
-                .sorted(Comparator.comparingDouble(frame -> Arrays.stream(frame).sum()))
+        List<Power> quietest = powers.stream()
+                .sorted(Comparator.comparingDouble(Power::sum))
                 .limit(Math.max(1, powers.size() / 5))
-                .toArray(double[][]::new);
+                .toList();
         double[] noise = new double[BANDS];
-        for (double[] frame : quietest) {
+        for (Power frame : quietest) {
             for (int band = 0; band < BANDS; band++) {
-                noise[band] += frame[band] / quietest.length;
+                noise[band] += frame.bands[band] / quietest.size();
             }
         }
         return noise;
     }
 
     /** The frames under their gains, each averaged with that of the frame before, laid over each other again. */
-    private void layOver(double[][][] spectra, double[] noise) {
+    private void layOver(double[][][] spectra, List<Power> ofFrames, double[] noise) {
         for (int frame = 0; frame < spectra.length; frame++) {
             double[][] spectrum = spectra[frame];
-            double[] gains = gains(power(spectrum), noise);
+            double[] gains = gains(ofFrames.get(frame).bands, noise);
             double[] before = stretch.lastGains.length == 0 ? gains : stretch.lastGains;
             for (int band = 0; band < BANDS; band++) {
                 double gain = (gains[band] + before[band]) / 2;
@@ -186,12 +201,12 @@ public final class NoiseReduction implements SoundFilter {
     }
 
     private double[] gains(double[] power, double[] noise) {
-        return IntStream.range(0, BANDS)
-                .mapToDouble(band -> {
-                    double left = 1 - noise[band] / Math.max(power[band], 1e-9);
-                    return Math.max(least, Math.sqrt(Math.max(0, left)));
-                })
-                .toArray();
+        double[] gains = new double[BANDS];
+        for (int band = 0; band < BANDS; band++) {
+            double left = 1 - noise[band] / Math.max(power[band], 1e-9);
+            gains[band] = Math.max(least, Math.sqrt(Math.max(0, left)));
+        }
+        return gains;
     }
 
     private static void scale(double[][] spectrum, int at, double gain) {

@@ -8,8 +8,8 @@ import strawbed.audio.Sound;
  * so that little is left to do at its end. Owned by the thread that made it, from there to close.
  */
 public interface SpeechRecognizer extends AutoCloseable {
-    /** 0.1 s: so much at once is worked on with little waste, and little is left to do when speech ends. */
-    int BITE = Sound.RATE / 10;
+    /** 0.2 s: so much at once is worked on with little waste, and little is left to do when speech ends. */
+    int BITE = Sound.RATE / 5;
 
     /**
      * Takes the next block of an utterance; the first one after {@link #finish} or {@link #forget} begins another.
