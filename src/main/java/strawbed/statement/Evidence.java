@@ -28,11 +28,6 @@ public record Evidence(List<List<Hypothesis>> passes, OptionalDouble freeScore, 
         return new Evidence(List.of(readings), OptionalDouble.empty(), Optional.empty());
     }
 
-    /** The same with what listening for any words gave. */
-    public Evidence withFree(double score) {
-        return new Evidence(passes, OptionalDouble.of(score), envelope);
-    }
-
     /** The readings of the plain sound. */
     public List<Hypothesis> plain() {
         return passes.get(0);

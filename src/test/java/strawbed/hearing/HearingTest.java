@@ -65,13 +65,7 @@ class HearingTest {
     @Test
     void recognisers_work_while_a_person_speaks() {
         ScriptedRecognizer plain = recognizer.another();
-        Hearing live = new Hearing(
-                new Recognizers(
-                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
-                Listener.INTERPRETER,
-                new Listening(SpokenSentence.OPEN_CALVES, false),
-                SpokenSentence.SPOKEN_AT,
-                SpokenSentence.ZONE);
+        Hearing live = listeningBy(plain);
         say("calf twelve heifer", 1);
         Sound sound = sound();
         for (int at = 0; at < (int) (2.9 * Sound.RATE); at += AudioSource.BLOCK) {
@@ -127,6 +121,17 @@ class HearingTest {
         assertThat(inLastingNoise().get(0).sound().duration()).isGreaterThan(Duration.ofSeconds(6));
     }
 
+    /** Another hearing of the script, in which the sound as it is goes to this recogniser. */
+    private Hearing listeningBy(ScriptedRecognizer plain) {
+        return new Hearing(
+                new Recognizers(
+                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
+                Listener.INTERPRETER,
+                new Listening(SpokenSentence.OPEN_CALVES, false),
+                SpokenSentence.SPOKEN_AT,
+                SpokenSentence.ZONE);
+    }
+
     /** Seven seconds of noise as loud as speech from the second second on. */
     private List<Heard> inLastingNoise() {
         double[] samples = Tones.noise(12, 0.001, new Random(4));
@@ -142,13 +147,7 @@ class HearingTest {
     @Test
     void a_knock_is_forgotten() {
         ScriptedRecognizer plain = recognizer.another();
-        Hearing live = new Hearing(
-                new Recognizers(
-                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
-                Listener.INTERPRETER,
-                new Listening(SpokenSentence.OPEN_CALVES, false),
-                SpokenSentence.SPOKEN_AT,
-                SpokenSentence.ZONE);
+        Hearing live = listeningBy(plain);
         double[] samples = Tones.noise(4, 0.001, new Random(4));
         Tones.mix(samples, Tones.tone(300, 0.3, Sound.RATE, (int) (0.07 * Sound.RATE)), 2);
         Sound sound = Tones.sound(samples);
