@@ -66,11 +66,12 @@ public final class Hearing {
 
     /**
      * Goes on with other recognisers, after the list of calves changed, also in the middle of an utterance. The caller
-     * closes those before.
+     * closes the former ones afterwards.
      */
     public void use(Recognizers newRecognizers, Interpreter newInterpreter) {
+        // Those that go on listening, for any words, get all of the utterance again as well.
+        drop();
         passes = new Passes(newRecognizers);
-        forgetWords();
         interpreter = newInterpreter;
     }
 
