@@ -22,8 +22,8 @@ public final class Endpointer {
     /** 60 ms: shorter than any syllable, longer than most knocks. */
     private static final int FRAMES_TO_START = 3;
 
-    /** 0.34 s of quiet end an utterance: gaps between the words of one are shorter, and people wait for the answer. */
-    private static final int FRAMES_TO_END = 17;
+    /** 0.32 s of quiet end an utterance: gaps between the words of one are shorter, and people wait for the answer. */
+    private static final int FRAMES_TO_END = 16;
 
     /** 100 ms of speech at least, or it was a click; the shortest spoken digits at hand have 140 ms. */
     private static final int FRAMES_OF_SPEECH = 5;

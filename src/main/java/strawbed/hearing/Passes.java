@@ -76,13 +76,13 @@ final class Passes {
         acceptClear(noiseReduction.finish());
         give(faster.finish(), recognizers.faster());
         give(slower.finish(), recognizers.slower());
-        List<List<Hypothesis>> passes = ours().map(SpeechRecognizer::finish).toList();
+        // All processors at once: a person waits for it.
+        List<List<Hypothesis>> readings =
+                all().parallel().map(SpeechRecognizer::finish).toList();
+        int ours = (int) ours().count();
         Evidence evidence = new Evidence(
-                passes,
-                recognizers
-                        .any()
-                        .map(any -> OptionalDouble.of(freeScore(any.finish())))
-                        .orElse(OptionalDouble.empty()),
+                readings.subList(0, ours),
+                readings.size() > ours ? OptionalDouble.of(freeScore(readings.get(ours))) : OptionalDouble.empty(),
                 clear.map(Envelope::of));
         clear = Optional.empty();
         return evidence;
@@ -94,7 +94,11 @@ final class Passes {
         faster.finish();
         slower.finish();
         clear = Optional.empty();
-        Stream.concat(ours(), recognizers.any().stream()).forEach(SpeechRecognizer::forget);
+        all().forEach(SpeechRecognizer::forget);
+    }
+
+    private Stream<SpeechRecognizer> all() {
+        return Stream.concat(ours(), recognizers.any().stream());
     }
 
     private Stream<SpeechRecognizer> ours() {

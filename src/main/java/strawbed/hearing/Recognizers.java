@@ -1,7 +1,9 @@
 package strawbed.hearing;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import strawbed.speech.SpeechRecognizer;
 
@@ -21,9 +23,14 @@ public record Recognizers(
         SpeechRecognizer slower,
         Optional<SpeechRecognizer> any)
         implements AutoCloseable {
-    /** Four that hear the farm's sentences, without a second opinion. */
+    /**
+     * Four that hear the farm's sentences, without a second opinion. They are made at once on all processors, as a person
+     * waits for them when a calf is new.
+     */
     public static Recognizers four(Supplier<SpeechRecognizer> ours) {
-        return new Recognizers(ours.get(), ours.get(), ours.get(), ours.get(), Optional.empty());
+        List<SpeechRecognizer> four =
+                IntStream.range(0, 4).parallel().mapToObj(any -> ours.get()).toList();
+        return new Recognizers(four.get(0), four.get(1), four.get(2), four.get(3), Optional.empty());
     }
 
     /** The same with a second opinion. */

@@ -16,7 +16,7 @@ final class InNoise {
     private static final long SEED = Long.getLong("bench.seed", 999);
 
     /** The utterance ends after this much quiet; see {@link strawbed.audio.Endpointer}. */
-    private static final Duration WAITED = Duration.ofMillis(340);
+    private static final Duration WAITED = Duration.ofMillis(320);
 
     private final NoiseGrid grid;
     private final Crew crew;
@@ -103,7 +103,7 @@ final class InNoise {
                 computing / sound));
         report.line(String.format(
                 Locale.ROOT,
-                "| end of speech to verdict in quiet, median and 95th percentile (of it 340 ms to know the end) | %d ms,"
+                "| end of speech to verdict in quiet, median and 95th percentile (of it 320 ms to know the end) | %d ms,"
                         + " %d ms | under 450, 700 ms |",
                 waits.get(waits.size() / 2).toMillis(),
                 waits.get(waits.size() * 95 / 100).toMillis()));

@@ -76,8 +76,9 @@ public final class VoskModel implements SpeechModel {
         return words.contains(model, word);
     }
 
+    /** Several may be made at once on several threads; the model must not be closed meanwhile. */
     @Override
-    public synchronized SpeechRecognizer recognizer(Vocabulary vocabulary, int alternatives) {
+    public SpeechRecognizer recognizer(Vocabulary vocabulary, int alternatives) {
         requireOpen();
         if (alternatives < 1) {
             throw new IllegalArgumentException("A recogniser gives at least one reading, not " + alternatives);
@@ -109,7 +110,7 @@ public final class VoskModel implements SpeechModel {
         }
     }
 
-    private void requireOpen() {
+    private synchronized void requireOpen() {
         if (closed) {
             throw new IllegalStateException("The speech model " + name + " is closed");
         }
