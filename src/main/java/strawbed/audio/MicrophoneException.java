@@ -17,10 +17,18 @@ public final class MicrophoneException extends RuntimeException {
     }
 
     private final Reason reason;
+    private final String sentence;
 
-    MicrophoneException(Reason reason, String message, @Nullable Throwable cause) {
-        super(message, cause);
+    MicrophoneException(Reason reason, String sentence, @Nullable Throwable cause) {
+        super(sentence, cause);
         this.reason = reason;
+        this.sentence = sentence;
+    }
+
+    /** What happened and what to do. */
+    @Override
+    public String getMessage() {
+        return sentence;
     }
 
     /** Why there is no sound. */

@@ -68,7 +68,7 @@ public final class MicrophoneSource implements AudioSource {
      * @throws MicrophoneException when there is none or it is taken; to be tried again, as a device may come back
      */
     public static MicrophoneSource open(@Nullable String mixerName) {
-        String name = mixerName == null ? "the system's microphone" : "the microphone \"" + mixerName + "\"";
+        String name = described(mixerName);
         try {
             return SoundDevices.ask(() -> new MicrophoneSource(openLine(mixerName), name, PATIENCE));
         } catch (TimeoutException e) {
@@ -77,6 +77,11 @@ public final class MicrophoneSource implements AudioSource {
         } catch (ExecutionException e) {
             throw failure(name, e.getCause() == null ? e : e.getCause());
         }
+    }
+
+    /** A microphone as it is called in sentences. */
+    static String described(@Nullable String mixerName) {
+        return mixerName == null ? "the system's microphone" : "the microphone \"" + mixerName + "\"";
     }
 
     private static TargetDataLine openLine(@Nullable String mixerName) throws LineUnavailableException {
@@ -166,22 +171,42 @@ public final class MicrophoneSource implements AudioSource {
     /** Waits for the next 20 ms; empty after close. */
     @Override
     public Optional<Sound> read() {
+        Optional<Sound> block = poll(patience);
+        if (block.isPresent() || closed || Thread.currentThread().isInterrupted()) {
+            return block;
+        }
+        close();
+        throw gone();
+    }
+
+    /** The next block if it comes within a time; empty also at the end, which {@link #isEnded} tells. */
+    Optional<Sound> poll(Duration wait) {
         try {
             // After the end the capture thread adds nothing, so what is left may be taken without waiting.
-            Sound block = ended ? queue.poll() : queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
+            Sound block = ended ? queue.poll() : queue.poll(wait.toNanos(), TimeUnit.NANOSECONDS);
             if (block != null && block.length() > 0) {
                 position = block.startSample() + block.length();
                 return Optional.of(block);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return Optional.empty();
         }
-        if (closed) {
-            return Optional.empty();
-        }
-        close();
-        throw new MicrophoneException(
+        return Optional.empty();
+    }
+
+    /** Whether all was given and no more will come. */
+    boolean isEnded() {
+        return ended && waiting() == 0;
+    }
+
+    /** How many samples were captured and not read yet. */
+    long waiting() {
+        return queue.stream().mapToLong(Sound::length).sum();
+    }
+
+    /** That it gives no sound any more. */
+    MicrophoneException gone() {
+        return new MicrophoneException(
                 Reason.GONE, "The microphone (" + name + ") gives no sound any more; plug it in again.", null);
     }
 

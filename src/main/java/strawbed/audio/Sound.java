@@ -77,6 +77,11 @@ public final class Sound {
         return new Sound(Arrays.copyOfRange(samples, from, to), startSample + from);
     }
 
+    /** The same samples at another position. */
+    Sound at(long start) {
+        return new Sound(samples, start);
+    }
+
     /**
      * This sound and a later one of the same source in one; a gap between them becomes silence, so that positions stay.
      *

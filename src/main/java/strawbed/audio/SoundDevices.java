@@ -3,6 +3,7 @@ package strawbed.audio;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
@@ -17,6 +18,11 @@ final class SoundDevices {
 
     private static final int PATIENCE_SECONDS = 2;
 
+    /** While a sound server hangs, each call costs two threads that wait for it; no more of them than this. */
+    private static final int MOST_UNANSWERED = 4;
+
+    private static final Semaphore UNANSWERED = new Semaphore(MOST_UNANSWERED);
+
     private SoundDevices() {}
 
     /**
@@ -26,12 +32,21 @@ final class SoundDevices {
      * @throws ExecutionException with what the call threw
      */
     static <T> T ask(Callable<T> call) throws TimeoutException, ExecutionException {
+        if (!UNANSWERED.tryAcquire()) {
+            throw new TimeoutException("Earlier calls wait for the sound system");
+        }
         FutureTask<T> task = new FutureTask<>(call);
-        start("sound device", task);
+        start("sound device", () -> {
+            try {
+                task.run();
+            } finally {
+                UNANSWERED.release();
+            }
+        });
         try {
             return task.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
         } catch (TimeoutException e) {
-            start("sound device late answer", () -> closeLate(task));
+            closeWhenThere(task);
             throw e;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -40,6 +55,10 @@ final class SoundDevices {
     }
 
     /** What is opened too late is nobody's, and would hold the device. */
+    static void closeWhenThere(FutureTask<?> task) {
+        start("sound device late answer", () -> closeLate(task));
+    }
+
     private static void closeLate(FutureTask<?> task) {
         try {
             if (task.get() instanceof AutoCloseable late) {

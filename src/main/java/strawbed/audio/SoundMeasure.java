@@ -135,6 +135,11 @@ public record SoundMeasure(double level, double overNoise, double clipped) {
         return Math.max(1, count);
     }
 
+    /** How many samples are part of a row at full scale. */
+    static int atFullScale(Sound sound) {
+        return atFullScale(sound.copySamples());
+    }
+
     /** How many samples are part of a row at the top or at the bottom. */
     private static int atFullScale(short[] samples) {
         int count = 0;

@@ -18,6 +18,7 @@ final class FakeLine {
     private final CountDownLatch allTaken = new CountDownLatch(1);
     private volatile AudioFormat format = SoundDevices.FORMAT;
     private volatile int available;
+    private volatile boolean closeHangs;
 
     void give(int blocks, short value) {
         for (int i = 0; i < blocks; i++) {
@@ -36,6 +37,11 @@ final class FakeLine {
 
     void deliver(AudioFormat other) {
         format = other;
+    }
+
+    /** As Java's lines do while a sound server is frozen. */
+    void hangOnClose() {
+        closeHangs = true;
     }
 
     void fillBuffer() {
@@ -64,6 +70,9 @@ final class FakeLine {
                     case "close" -> {
                         closed.countDown();
                         given.add(GONE);
+                        if (closeHangs) {
+                            new CountDownLatch(1).await();
+                        }
                         yield null;
                     }
                     default -> throw new UnsupportedOperationException(method.getName());
