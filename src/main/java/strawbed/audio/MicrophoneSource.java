@@ -3,7 +3,6 @@ package strawbed.audio;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
@@ -12,10 +11,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
-import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
-import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.MicrophoneException.Reason;
@@ -85,25 +82,9 @@ public final class MicrophoneSource implements AudioSource {
     }
 
     private static TargetDataLine openLine(@Nullable String mixerName) throws LineUnavailableException {
-        TargetDataLine line = mixerName == null
-                ? (TargetDataLine) AudioSystem.getLine(WANTED)
-                : (TargetDataLine) mixer(mixerName).getLine(WANTED);
+        TargetDataLine line = (TargetDataLine) SoundDevices.line(WANTED, mixerName);
         line.open(SoundDevices.FORMAT, BUFFER_BYTES);
         return line;
-    }
-
-    private static Mixer mixer(String name) {
-        return mixers().stream()
-                .filter(mixer -> mixer.getMixerInfo().getName().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("No mixer " + name));
-    }
-
-    private static List<Mixer> mixers() {
-        return Arrays.stream(AudioSystem.getMixerInfo())
-                .map(AudioSystem::getMixer)
-                .filter(mixer -> mixer.isLineSupported(WANTED))
-                .toList();
     }
 
     private static MicrophoneException failure(String name, Throwable cause) {
@@ -125,9 +106,7 @@ public final class MicrophoneSource implements AudioSource {
      */
     public static List<String> names() {
         try {
-            return SoundDevices.ask(() -> mixers().stream()
-                    .map(mixer -> mixer.getMixerInfo().getName())
-                    .toList());
+            return SoundDevices.ask(() -> SoundDevices.names(WANTED));
         } catch (TimeoutException | ExecutionException e) {
             throw new MicrophoneException(
                     Reason.BUSY, "The sound system does not answer; restart it or the computer.", e);

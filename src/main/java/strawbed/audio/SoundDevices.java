@@ -1,5 +1,7 @@
 package strawbed.audio;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -8,8 +10,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.DataLine;
 import javax.sound.sampled.Line;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.Mixer;
+import org.jspecify.annotations.Nullable;
 
 /** Calls to Java Sound on threads of their own, because a sound server that hangs hangs its callers. Safe for any thread. */
 final class SoundDevices {
@@ -52,6 +60,33 @@ final class SoundDevices {
             Thread.currentThread().interrupt();
             throw new ExecutionException(e);
         }
+    }
+
+    /** The names of the devices that have such a line. Asks the sound system, so it is a call for {@link #ask}. */
+    static List<String> names(DataLine.Info wanted) {
+        return mixers(wanted).map(mixer -> mixer.getMixerInfo().getName()).toList();
+    }
+
+    /**
+     * A line, not yet open, of the device of that name, or of the one that the system prefers. Asks the sound system.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    static Line line(DataLine.Info wanted, @Nullable String mixerName) throws LineUnavailableException {
+        if (mixerName == null) {
+            return AudioSystem.getLine(wanted);
+        }
+        return mixers(wanted)
+                .filter(mixer -> mixer.getMixerInfo().getName().equals(mixerName))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No mixer " + mixerName))
+                .getLine(wanted);
+    }
+
+    private static Stream<Mixer> mixers(DataLine.Info wanted) {
+        return Arrays.stream(AudioSystem.getMixerInfo())
+                .map(AudioSystem::getMixer)
+                .filter(mixer -> mixer.isLineSupported(wanted));
     }
 
     /** What is opened too late is nobody's, and would hold the device. */

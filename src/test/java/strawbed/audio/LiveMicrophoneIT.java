@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import strawbed.testkit.PrivatePulse;
 
-/** A real line of Java Sound on a sound server that goes away in each way that we know. */
+/** Real lines of Java Sound on a sound server that goes away in each way that we know. */
 @Timeout(120)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class LiveMicrophoneIT {
@@ -126,6 +126,37 @@ class LiveMicrophoneIT {
         assertGoesAndComesBack(pulse::freeze, pulse::thaw);
     }
 
+    @Test
+    void what_the_speaker_plays_is_heard() throws IOException, InterruptedException {
+        teller.order(Cue.PROBLEM);
+        assertThat(teller.await(line -> line.startsWith("played"), LATER)).isEqualTo("played true");
+        long soundless = 0;
+        for (short sample : Cue.PROBLEM.sound().copySamples()) {
+            soundless += sample == 0 ? 1 : 0;
+        }
+        long sounding = (Cue.PROBLEM.sound().length() - soundless) * MicrophoneTeller.TIMES;
+        // The first samples of a stream may be cut off, so one in a hundred may be missing, but not the end.
+        teller.await(line -> Teller.value(line, "counted") > sounding * 0.99, SOON);
+        teller.assertNoException();
+    }
+
+    @Test
+    void a_speaker_that_is_pulled_out_is_told_once_and_plays_when_it_is_back()
+            throws IOException, InterruptedException {
+        teller.order(Cue.PROBLEM);
+        TimeUnit.SECONDS.sleep(1);
+        pulse.removeMicrophone();
+        teller.await(line -> line.startsWith("speaker:") && line.endsWith("plug it in again."), LATER);
+        teller.order(Cue.PROBLEM);
+        assertThat(teller.await(line -> line.startsWith("played") || line.startsWith("speaker:"), LATER))
+                .isEqualTo("played false");
+        pulse.putBackMicrophone();
+        teller.order(Cue.PROBLEM);
+        assertThat(teller.await(line -> line.startsWith("played") || line.startsWith("speaker:"), LATER))
+                .isEqualTo("played true");
+        teller.assertNoException();
+    }
+
     private interface Act {
         void run() throws IOException, InterruptedException;
     }
@@ -192,6 +223,13 @@ class LiveMicrophoneIT {
             Thread reading = new Thread(this::read, "what the teller prints");
             reading.setDaemon(true);
             reading.start();
+        }
+
+        void order(Cue cue) throws IOException {
+            process.outputWriter(StandardCharsets.UTF_8)
+                    .append(cue.name())
+                    .append('\n')
+                    .flush();
         }
 
         private void read() {
