@@ -56,7 +56,7 @@ final class DoubtPhrases {
         }
         if (doubt instanceof Doubt.LongAgo longAgo) {
             String time = wording.text(
-                    TIME_SAID, figures.ago(Duration.between(longAgo.at(), now)), figures.clockNear(now, longAgo.at()));
+                    TIME_SAID, figures.ago(Duration.between(longAgo.at(), now)), figures.timeNear(now, longAgo.at()));
             return sentence(DOUBT_LONG_AGO, time);
         }
         if (doubt instanceof Doubt.Implausible odd) {

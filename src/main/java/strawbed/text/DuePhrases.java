@@ -209,7 +209,7 @@ public final class DuePhrases {
         calf.birth()
                 .map(birth -> spoken.text(
                         calf.isBirthOnlyFound() ? MessageKey.EVENT_FOUND : MessageKey.EVENT_BORN,
-                        saidFigures.clockNear(now, birth.midpoint())))
+                        saidFigures.timeNear(now, birth.midpoint())))
                 .ifPresent(facts::add);
         if (!calf.isAlive()) {
             facts.add(spoken.text(MessageKey.ANSWER_CALF_DIED));

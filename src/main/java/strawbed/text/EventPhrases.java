@@ -123,7 +123,7 @@ public final class EventPhrases implements Event.Cases<String> {
     public String calfDied(Event.CalfDied e) {
         return switch (e.when()) {
             case AT_BIRTH -> wording.text(EVENT_BORN_DEAD);
-            case LATER -> wording.text(EVENT_DIED, figures.clock(e.at()));
+            case LATER -> wording.text(EVENT_DIED, figures.time(e.at()));
         };
     }
 
@@ -218,12 +218,11 @@ public final class EventPhrases implements Event.Cases<String> {
     @Override
     public String serumTested(Event.SerumTested e) {
         String result = switch (e.kind()) {
-            case PROTEIN ->
-                wording.text(EVENT_SERUM_PROTEIN, wording.text(GRAMS_A_DECILITRE, figures.number(e.value())));
-            case IGG -> wording.text(EVENT_SERUM_IGG, wording.text(GRAMS_A_LITRE, figures.number(e.value())));
+            case PROTEIN -> wording.text(EVENT_SERUM_PROTEIN, wording.counted(GRAMS_A_DECILITRE, e.value()));
+            case IGG -> wording.text(EVENT_SERUM_IGG, wording.counted(GRAMS_A_LITRE, e.value()));
             case BRIX -> wording.text(EVENT_SERUM_BRIX, figures.percent(e.value()));
         };
-        return e.drawnAt() == null ? result : wording.text(EVENT_BLOOD_DRAWN, result, figures.clock(e.drawnAt()));
+        return e.drawnAt() == null ? result : wording.text(EVENT_BLOOD_DRAWN, result, figures.time(e.drawnAt()));
     }
 
     @Override
@@ -233,7 +232,7 @@ public final class EventPhrases implements Event.Cases<String> {
 
     @Override
     public String colostrumTestedByHydrometer(Event.ColostrumTestedByHydrometer e) {
-        String reading = wording.text(MILLIGRAMS_A_MILLILITRE, figures.number(e.reading()));
+        String reading = wording.counted(MILLIGRAMS_A_MILLILITRE, e.reading());
         return e.milk() == null
                 ? wording.text(EVENT_HYDROMETER, reading)
                 : wording.text(EVENT_HYDROMETER_AT, reading, figures.temperature(e.milk()));
@@ -362,7 +361,7 @@ public final class EventPhrases implements Event.Cases<String> {
         if (when instanceof When.Between window) {
             return wording.text(between, figures.clock(window.earliest()), figures.clock(window.latest()));
         }
-        return wording.text(at, figures.clock(when.midpoint()));
+        return wording.text(at, figures.time(when.midpoint()));
     }
 
     private String and(String words, @Nullable String more) {

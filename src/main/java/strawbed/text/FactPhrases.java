@@ -54,7 +54,7 @@ final class FactPhrases {
     }
 
     private String time(Instant at, Instant now) {
-        return wording.text(TIME_SAID, figures.ago(Duration.between(at, now)), figures.clockNear(now, at));
+        return wording.text(TIME_SAID, figures.ago(Duration.between(at, now)), figures.timeNear(now, at));
     }
 
     private static boolean isWindow(Event event) {

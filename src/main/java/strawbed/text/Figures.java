@@ -79,11 +79,12 @@ public final class Figures {
     /** "101.5 °F". */
     public String temperature(Temperature said) {
         Temperature temperature = units.of(said);
-        String number = number(temperature.amount());
-        return switch (temperature.unit()) {
-            case FAHRENHEIT -> wording.text(MessageKey.FAHRENHEIT, number);
-            case CELSIUS -> wording.text(MessageKey.CELSIUS, number);
-        };
+        return wording.counted(
+                switch (temperature.unit()) {
+                    case FAHRENHEIT -> MessageKey.FAHRENHEIT;
+                    case CELSIUS -> MessageKey.CELSIUS;
+                },
+                temperature.amount());
     }
 
     /** What was taken in all these feeds: in the unit that was spoken where it is only one, else in liters to 0.1. */
@@ -149,10 +150,29 @@ public final class Figures {
 
     /** "04:30" within twelve hours, where the clock alone is clear; else "yesterday 16:30", or with the day. */
     String clockNear(Instant now, Instant at) {
-        long days = localDate(at).toEpochDay() - localDate(now).toEpochDay();
-        if (days == 0 || Duration.between(now, at).abs().compareTo(CLEAR) <= 0) {
-            return clock(at);
-        }
+        return isClear(now, at) ? clock(at) : withDay(now, at);
+    }
+
+    /** As {@link #clock}, for behind a verb: some languages say "at" there. */
+    String time(Instant at) {
+        return wording.text(MessageKey.CLOCK_AT, clock(at));
+    }
+
+    /** As {@link #clockNear}, for behind a verb. */
+    String timeNear(Instant now, Instant at) {
+        return isClear(now, at) ? time(at) : withDay(now, at);
+    }
+
+    private boolean isClear(Instant now, Instant at) {
+        return daysBetween(now, at) == 0 || Duration.between(now, at).abs().compareTo(CLEAR) <= 0;
+    }
+
+    private long daysBetween(Instant now, Instant at) {
+        return localDate(at).toEpochDay() - localDate(now).toEpochDay();
+    }
+
+    private String withDay(Instant now, Instant at) {
+        long days = daysBetween(now, at);
         if (days == -1) {
             return wording.text(MessageKey.DAY_BEFORE, clock(at));
         }
@@ -193,7 +213,7 @@ public final class Figures {
 
     private String inWords(Duration duration) {
         if (duration.toDays() >= 2) {
-            return wording.text(MessageKey.DAY_MANY, number(duration.toDays()));
+            return wording.counted(MessageKey.DAY_MANY, BigDecimal.valueOf(duration.toDays()));
         }
         long hours = duration.toHours();
         int rest = duration.toMinutesPart();
@@ -206,12 +226,12 @@ public final class Figures {
     }
 
     private String plural(long count, MessageKey one, MessageKey many) {
-        return wording.text(count == 1 ? one : many, number(count));
+        return wording.counted(count == 1 ? one : many, BigDecimal.valueOf(count));
     }
 
     private String counted(Enum<?> unit, BigDecimal amount) {
         boolean one = amount.compareTo(BigDecimal.ONE) == 0;
-        return wording.at(MessageKey.dotted(unit.name() + (one ? "_one" : "_many")), number(amount));
+        return wording.counted(MessageKey.dotted(unit.name() + (one ? "_one" : "_many")), amount);
     }
 
     private String format(MessageKey pattern, Instant at) {

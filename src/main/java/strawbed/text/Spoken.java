@@ -34,6 +34,31 @@ record Spoken(Messages messages) implements Wording {
     }
 
     @Override
+    public String beforeMasculine(BigDecimal number) {
+        return agreed(number, MessageKey.NUMBER_BEFORE_MASCULINE);
+    }
+
+    @Override
+    public String beforeFeminine(BigDecimal number) {
+        return agreed(number, MessageKey.NUMBER_BEFORE_FEMININE);
+    }
+
+    /** With the endings that the language changes there; what follows a point stays as it is. */
+    private String agreed(BigDecimal number, MessageKey key) {
+        String words = number(number);
+        if (number.stripTrailingZeros().scale() > 0) {
+            return words;
+        }
+        for (String change : row(key)) {
+            int colon = change.indexOf(':');
+            if (colon > 0) {
+                words = words.replaceAll(change.substring(0, colon) + "\\b", change.substring(colon + 1));
+            }
+        }
+        return words;
+    }
+
+    @Override
     public String digits(String number) {
         return number.chars()
                 .mapToObj(character -> character >= '0' && character <= '9'
@@ -56,7 +81,7 @@ record Spoken(Messages messages) implements Wording {
     /** On the clock of 24 hours as the screen shows it, so that no half of the day is left open. */
     @Override
     public String clock(LocalTime time) {
-        String hour = below1000(time.getHour());
+        String hour = row(MessageKey.CLOCK_HOURS).get(time.getHour());
         if (time.getHour() == 0 && time.getMinute() == 0) {
             return text(MessageKey.CLOCK_MIDNIGHT);
         }
@@ -74,25 +99,28 @@ record Spoken(Messages messages) implements Wording {
         if (number < HUNDRED) {
             return below100(number);
         }
-        String hundreds = below100(number / HUNDRED);
+        int hundreds = number / HUNDRED;
         return number % HUNDRED == 0
-                ? text(MessageKey.NUMBER_HUNDRED, hundreds)
-                : text(MessageKey.NUMBER_HUNDRED_AND_MORE, hundreds, below100(number % HUNDRED));
+                ? row(MessageKey.NUMBER_HUNDREDS).get(hundreds)
+                : text(
+                        MessageKey.NUMBER_HUNDREDS_AND_MORE,
+                        row(MessageKey.NUMBER_HUNDREDS_BEFORE_MORE).get(hundreds),
+                        below100(number % HUNDRED));
     }
 
     private String below100(int number) {
         if (number < small().size()) {
             return small().get(number);
         }
-        String tens = words(MessageKey.NUMBER_TENS).get(number / 10);
-        return number % 10 == 0 ? tens : tens + " " + small().get(number % 10);
+        String tens = row(MessageKey.NUMBER_TENS).get(number / 10);
+        return number % 10 == 0 ? tens : text(MessageKey.NUMBER_TENS_AND_ONES, tens, small().get(number % 10));
     }
 
     private List<String> small() {
-        return words(MessageKey.NUMBER_WORDS);
+        return row(MessageKey.NUMBER_WORDS);
     }
 
-    private List<String> words(MessageKey key) {
-        return List.of(text(key).split(" ", -1));
+    private List<String> row(MessageKey key) {
+        return List.of(text(key).split(", ", -1));
     }
 }

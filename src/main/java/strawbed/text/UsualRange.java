@@ -115,12 +115,12 @@ final class UsualRange {
         return switch (odd.unit()) {
             case "%" -> figures::percent;
             case "per minute" -> amount -> wording.text(MessageKey.PER_MINUTE, figures.number(amount));
-            case "g/L" -> amount -> wording.text(MessageKey.GRAMS_A_LITRE, figures.number(amount));
-            case "g/dL" -> amount -> wording.text(MessageKey.GRAMS_A_DECILITRE, figures.number(amount));
-            case "mg/mL" -> amount -> wording.text(MessageKey.MILLIGRAMS_A_MILLILITRE, figures.number(amount));
-            case "C" -> amount -> wording.text(MessageKey.CELSIUS, figures.number(amount));
-            case "kg" -> amount -> wording.text(MessageKey.KILOGRAM_MANY, figures.number(amount));
-            case "L" -> amount -> wording.text(MessageKey.LITRE_MANY, figures.number(amount));
+            case "g/L" -> amount -> wording.counted(MessageKey.GRAMS_A_LITRE, amount);
+            case "g/dL" -> amount -> wording.counted(MessageKey.GRAMS_A_DECILITRE, amount);
+            case "mg/mL" -> amount -> wording.counted(MessageKey.MILLIGRAMS_A_MILLILITRE, amount);
+            case "C" -> amount -> wording.counted(MessageKey.CELSIUS, amount);
+            case "kg" -> amount -> wording.counted(MessageKey.KILOGRAM_MANY, amount);
+            case "L" -> amount -> wording.counted(MessageKey.LITRE_MANY, amount);
             default -> throw new IllegalArgumentException("there is no word for the unit " + odd.unit());
         };
     }

@@ -14,6 +14,16 @@ sealed interface Wording permits Written, Spoken {
     /** A number as a quantity: 3.5, or three point five. */
     String number(BigDecimal number);
 
+    /** The number as it stands before a masculine noun: veintiún. */
+    default String beforeMasculine(BigDecimal number) {
+        return number(number);
+    }
+
+    /** The number as it stands before a feminine noun: veintiuna. */
+    default String beforeFeminine(BigDecimal number) {
+        return number(number);
+    }
+
     /** The digits of an animal's number or of a tag: 417, or four one seven. */
     String digits(String number);
 
@@ -27,6 +37,15 @@ sealed interface Wording permits Written, Spoken {
 
     default String text(MessageKey key, Object... args) {
         return at(key.inBundle(), args);
+    }
+
+    /** A key's text for a number of things. */
+    default String counted(MessageKey key, BigDecimal number) {
+        return counted(key.inBundle(), number);
+    }
+
+    default String counted(String key, BigDecimal number) {
+        return at(key, number(number), beforeMasculine(number), beforeFeminine(number));
     }
 
     default String word(Enum<?> constant) {
