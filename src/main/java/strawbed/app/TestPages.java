@@ -70,7 +70,8 @@ final class TestPages {
                 samples(phrases, "0.3", "0.4", "0.6", "1.0"),
                 phrases.testLetters(),
                 samples(phrases, "2.0", "2.6", "2.8", "3.3"),
-                phrases.testSample());
+                phrases.testSample(),
+                messages.locale().toLanguageTag());
     }
 
     private static List<TestPage.Sample> samples(PrintPhrases phrases, String... millimetres) {

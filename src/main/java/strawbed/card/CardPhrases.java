@@ -9,6 +9,11 @@ import strawbed.text.Messages;
 /** The words that stand on every card. */
 record CardPhrases(Messages messages) implements CardWords {
     @Override
+    public String language() {
+        return messages.locale().toLanguageTag();
+    }
+
+    @Override
     public String word(CardWord word) {
         return messages.word(word);
     }

@@ -48,7 +48,7 @@ record Facts(CalfRecord calf, FirstDose dose, Messages messages, Figures figures
     }
 
     private Fact fact(MessageKey label, String value) {
-        return new Fact(messages.text(label), value);
+        return new Fact(messages.text(label), messages.orNotRecorded(value));
     }
 
     private String firstFeed() {

@@ -85,7 +85,7 @@ record Heads(CalfRecord calf, Herd herd, Messages messages, Figures figures) {
     }
 
     private Fact fact(MessageKey label, String value) {
-        return new Fact(messages.text(label), value);
+        return new Fact(messages.text(label), messages.orNotRecorded(value));
     }
 
     /** The newest fact about the calf, or that took one of its facts back. What was printed changes nothing. */

@@ -67,7 +67,9 @@ record Recorded(CalfRecord calf, Messages messages, Figures figures, EventPhrase
     }
 
     private Optional<Fact> lacking(Set<Class<? extends Event>> kinds, MessageKey label) {
-        return kinds.stream().anyMatch(calf::has) ? Optional.empty() : Optional.of(new Fact(messages.text(label), ""));
+        return kinds.stream().anyMatch(calf::has)
+                ? Optional.empty()
+                : Optional.of(new Fact(messages.text(label), messages.orNotRecorded("")));
     }
 
     private String time(@Nullable Instant before, Instant at) {

@@ -78,9 +78,11 @@ public final class HandoverContents {
                         words.figures().dayAndClock(shift.now())),
                 words.text(HANDOVER_PRINTED, words.figures().dayAndClock(shift.now())),
                 (page, pages) -> words.text(HANDOVER_PAGE, words.count(page), words.count(pages)),
-                List.of(new Fact(words.text(HANDOVER_RECORDED_BY), operators())),
+                List.of(new Fact(
+                        words.text(HANDOVER_RECORDED_BY), words.messages().orNotRecorded(operators()))),
                 sections(statements),
-                List.of(words.text(HANDOVER_HANDED_OVER), words.text(HANDOVER_TAKEN_OVER)));
+                List.of(words.text(HANDOVER_HANDED_OVER), words.text(HANDOVER_TAKEN_OVER)),
+                words.messages().locale().toLanguageTag());
     }
 
     /** What presses first, then what is to do, then what there is to know. */

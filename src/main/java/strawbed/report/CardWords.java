@@ -2,6 +2,9 @@ package strawbed.report;
 
 /** The words of one language that stand on a card whatever calf it is about. */
 public interface CardWords {
+    /** Which language, such as {@code en-US}. */
+    String language();
+
     String word(CardWord word);
 
     /** Such as "6 h". */

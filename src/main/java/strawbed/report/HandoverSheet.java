@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param about facts of the shift itself
  * @param sections in the order of reading
  * @param signatures what is signed, such as "Handed over by"
+ * @param language of all words, such as {@code en-US}
  */
 public record HandoverSheet(
         String title,
@@ -23,7 +24,8 @@ public record HandoverSheet(
         PageWords page,
         List<Fact> about,
         List<SheetSection> sections,
-        List<String> signatures) {
+        List<String> signatures,
+        String language) {
     public HandoverSheet {
         if (title.isBlank()) {
             throw new IllegalArgumentException("a sheet needs a title; its period is \"" + period + "\"");
@@ -35,5 +37,6 @@ public record HandoverSheet(
         about = List.copyOf(about);
         sections = List.copyOf(sections);
         signatures = List.copyOf(signatures);
+        Objects.requireNonNull(language);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
  * @param bar how long its two rulers are, in millimetres
  * @param letterSizes heights of capitals
  * @param sample the words shown in each of them
+ * @param language of all words, such as {@code en-US}
  */
 public record TestPage(
         String title,
@@ -18,7 +19,8 @@ public record TestPage(
         List<Sample> lineWidths,
         String letters,
         List<Sample> letterSizes,
-        String sample) {
+        String sample,
+        String language) {
     public TestPage {
         howTo = List.copyOf(howTo);
         lineWidths = List.copyOf(lineWidths);

@@ -18,6 +18,8 @@ import strawbed.protocol.Units;
  * <p>Immutable, safe for any thread.
  */
 public final class EventPhrases implements Event.Cases<String> {
+    private static final String EVENT_SIGN = "event.sign.";
+
     private final Wording wording;
     private final Figures figures;
 
@@ -159,8 +161,8 @@ public final class EventPhrases implements Event.Cases<String> {
 
     @Override
     public String signNoted(Event.SignNoted e) {
-        String place = e.place();
-        String finding = e.finding();
+        String place = said(e.place());
+        String finding = said(e.finding());
         if (e.sign() == Term.Sign.SWOLLEN && place != null && finding == null) {
             return wording.text(EVENT_SWOLLEN_PLACE, place);
         }
@@ -168,7 +170,7 @@ public final class EventPhrases implements Event.Cases<String> {
             return wording.text(EVENT_GUMS, finding);
         }
         if (e.sign() == Term.Sign.SUCK_REFLEX && finding != null && place == null) {
-            return finding.equals("none")
+            return "none".equals(e.finding())
                     ? wording.text(EVENT_NO_SUCK_REFLEX)
                     : wording.text(EVENT_SUCK_REFLEX, finding);
         }
@@ -366,6 +368,12 @@ public final class EventPhrases implements Event.Cases<String> {
 
     private String and(String words, @Nullable String more) {
         return more == null ? words : wording.text(EVENT_AND, words, more);
+    }
+
+    /** A word of the grammar in the language of the reader; a word that a farm's own grammar has stays as it was said. */
+    private @Nullable String said(@Nullable String word) {
+        String key = EVENT_SIGN + word;
+        return word != null && wording.messages().has(key) ? wording.at(key) : word;
     }
 
     private @Nullable String word(@Nullable Enum<?> constant) {

@@ -36,6 +36,11 @@ public final class Messages {
         return at(key(constant));
     }
 
+    /** A value, or what stands in its place where there is none: on paper a blank looks like a "no". */
+    public String orNotRecorded(String value) {
+        return value.isBlank() ? text(MessageKey.ACCOUNT_NOT_RECORDED) : value;
+    }
+
     public Locale locale() {
         return locale;
     }

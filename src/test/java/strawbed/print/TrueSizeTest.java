@@ -34,8 +34,8 @@ import strawbed.report.pdf.SheetPaper;
 /** The pages that reach a printer, by the PostScript that the Java runtime makes of them. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class TrueSizeTest {
-    private static final TestPage WORDS =
-            new TestPage("Test", List.of("How to"), 80, "Lines", List.of(), "Capitals", List.of(), "Calf 312 fed");
+    private static final TestPage WORDS = new TestPage(
+            "Test", List.of("How to"), 80, "Lines", List.of(), "Capitals", List.of(), "Calf 312 fed", "en-US");
 
     private static String postScript(byte[] pdf) throws IOException, PrinterException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -112,7 +112,7 @@ class MessagesTest {
                 .isEqualTo("3,5");
     }
 
-    private static Stream<Enum<?>> listed() {
+    static Stream<Enum<?>> listed() {
         Stream<Class<?>> terms = Arrays.stream(Term.class.getDeclaredClasses()).filter(Class::isEnum);
         List<Class<?>> others = List.of(
                 Provenance.Source.class,

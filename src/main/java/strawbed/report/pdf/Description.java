@@ -33,9 +33,9 @@ final class Description {
         return new Description(title, language, new COSString(identity), null);
     }
 
-    /** Of what was printed at this time, in English. */
-    static Description of(String title, byte[] identity, Instant printedAt) {
-        return new Description(title, "en-US", new COSString(identity), printedAt);
+    /** Of what was printed at this time. */
+    static Description of(String title, String language, byte[] identity, Instant printedAt) {
+        return new Description(title, language, new COSString(identity), printedAt);
     }
 
     String language() {

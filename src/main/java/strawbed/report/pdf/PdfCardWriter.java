@@ -65,7 +65,7 @@ public final class PdfCardWriter {
     private static Description description(List<? extends CalfPage> pages, List<List<Drawn>> drawn, Instant printedAt) {
         String title = pages.stream().map(CalfPage::title).collect(Collectors.joining(", "));
         String calves = pages.stream().map(page -> page.head().code()).collect(Collectors.joining("\n"));
-        return Description.of(title, Identity.of(calves, drawn, printedAt), printedAt);
+        return Description.of(title, pages.get(0).words().language(), Identity.of(calves, drawn, printedAt), printedAt);
     }
 
     private static CardPdfException failed(String calves, IOException e) {

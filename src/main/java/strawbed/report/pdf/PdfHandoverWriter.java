@@ -24,7 +24,11 @@ public final class PdfHandoverWriter {
                     pages,
                     paper.width(),
                     paper.height(),
-                    Description.of(sheet.title() + ", " + sheet.period(), Identity.of(pages, printedAt), printedAt));
+                    Description.of(
+                            sheet.title() + ", " + sheet.period(),
+                            sheet.language(),
+                            Identity.of(pages, printedAt),
+                            printedAt));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The handover sheet could not be made: " + e.getMessage()

@@ -24,7 +24,11 @@ public final class PdfHerdWriter {
                     pages,
                     paper.width(),
                     paper.height(),
-                    Description.of(report.title() + ", " + report.period(), Identity.of(pages, printedAt), printedAt));
+                    Description.of(
+                            report.title() + ", " + report.period(),
+                            report.language(),
+                            Identity.of(pages, printedAt),
+                            printedAt));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The herd's report could not be made: " + e.getMessage()

@@ -28,7 +28,8 @@ public final class PdfTestPageWriter {
                     List.of(TestPageLayout.of(type, page, width, height)),
                     width,
                     height,
-                    Description.of(page.title(), "en-US", identity.toString().getBytes(StandardCharsets.US_ASCII)));
+                    Description.of(
+                            page.title(), page.language(), identity.toString().getBytes(StandardCharsets.US_ASCII)));
         } catch (IOException e) {
             throw new CardPdfException(
                     "The test page could not be made: " + e.getMessage() + " Install the program anew.", e);

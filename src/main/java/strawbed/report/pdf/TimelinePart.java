@@ -15,9 +15,11 @@ import strawbed.report.Timeline;
 
 /** The first 24 hours: a lane for each kind of mark above one axis, black as far as the card knows. */
 final class TimelinePart {
-    private static final double LABELS = 14.5;
+    private static final double LABELS_LEAST = 14.5;
+    /** Longer words are cut off, so that a long day keeps its room. */
+    private static final double LABELS_MOST = 20;
+
     private static final double ARROW_SLOT = Measures.MARK / 2 + LanePart.ARROW_GAP + LanePart.ARROW;
-    private static final double AXIS_LEFT = LABELS + ARROW_SLOT;
     private static final double AXIS_GAP = 0.9;
     private static final double PASSED = 1;
     private static final double TICK = 1;
@@ -32,6 +34,8 @@ final class TimelinePart {
     private final Instant printedAt;
     private final CardWords words;
     private final double width;
+    private final double labels;
+    private final double axisLeft;
     private final double axis;
 
     TimelinePart(Type type, Timeline timeline, Instant printedAt, double width, CardWords words) {
@@ -40,7 +44,13 @@ final class TimelinePart {
         this.timeline = timeline;
         this.printedAt = printedAt;
         this.width = width;
-        this.axis = width - AXIS_LEFT - ARROW_SLOT;
+        this.labels = Stream.of(MarkKind.values())
+                .mapToDouble(kind -> type.width(label(kind), Weight.BOLD, Measures.NOTE))
+                .map(wide -> Math.max(LABELS_LEAST, Math.min(LABELS_MOST, wide)))
+                .max()
+                .orElse(LABELS_LEAST);
+        this.axisLeft = labels + ARROW_SLOT;
+        this.axis = width - axisLeft - ARROW_SLOT;
     }
 
     Block lay(LaneSize size) {
@@ -88,7 +98,7 @@ final class TimelinePart {
     private Block lane(MarkKind kind, LaneSize size) {
         List<Mark> marks =
                 timeline.marks().stream().filter(mark -> mark.kind() == kind).collect(Collectors.toList());
-        return new LanePart(type, size, form(kind), Cluster.along(marks, axis), AXIS_LEFT, width).lay();
+        return new LanePart(type, size, form(kind), Cluster.along(marks, axis), axisLeft, width).lay();
     }
 
     private static Drawn centred(Drawn.Words words, double y, LaneSize size) {
@@ -98,11 +108,11 @@ final class TimelinePart {
     private void addAxis(double y, List<Drawn> drawn) {
         double passed = axis * passed();
         if (passed > 0) {
-            drawn.add(new Drawn.Bar(new Box(AXIS_LEFT, y, passed, PASSED)));
+            drawn.add(new Drawn.Bar(new Box(axisLeft, y, passed, PASSED)));
         }
         if (passed < axis) {
             double thinTop = y + PASSED - Measures.THIN_LINE;
-            drawn.add(new Drawn.Bar(new Box(AXIS_LEFT + passed, thinTop, axis - passed, Measures.THIN_LINE)));
+            drawn.add(new Drawn.Bar(new Box(axisLeft + passed, thinTop, axis - passed, Measures.THIN_LINE)));
         }
     }
 
@@ -114,11 +124,11 @@ final class TimelinePart {
 
     private double addHours(double y, List<Drawn> drawn) {
         double bottom = y;
-        double free = AXIS_LEFT;
+        double free = axisLeft;
         for (int hour = 0; hour <= HOURS; hour++) {
             boolean labelled = hour % LABELLED_HOURS == 0;
-            double x = AXIS_LEFT + axis * hour / HOURS;
-            double left = Math.min(x, AXIS_LEFT + axis - Measures.THIN_LINE);
+            double x = axisLeft + axis * hour / HOURS;
+            double left = Math.min(x, axisLeft + axis - Measures.THIN_LINE);
             drawn.add(new Drawn.Bar(new Box(left, y, Measures.THIN_LINE, labelled ? LONG_TICK : TICK)));
             if (labelled) {
                 Drawn.Words text = type.tight(hourWord(hour), Weight.REGULAR, Measures.NOTE_LEAST);
@@ -143,7 +153,11 @@ final class TimelinePart {
 
     /** The word in front of a lane. */
     private String lane(MarkKind kind) {
-        return type.shortened(type.bold().printable(words.word(word(kind))), Weight.BOLD, Measures.NOTE, LABELS);
+        return type.shortened(label(kind), Weight.BOLD, Measures.NOTE, labels);
+    }
+
+    private String label(MarkKind kind) {
+        return type.bold().printable(words.word(word(kind)));
     }
 
     private static CardWord word(MarkKind kind) {

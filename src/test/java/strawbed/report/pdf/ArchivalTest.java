@@ -56,7 +56,8 @@ class ArchivalTest {
             List.of(new TestPage.Sample("0.3 mm", 0.3)),
             "Capitals",
             List.of(new TestPage.Sample("2.6 mm", 2.6)),
-            "Calf 312");
+            "Calf 312",
+            "en-US");
 
     @TempDir
     Path folder;

@@ -6,6 +6,11 @@ import strawbed.report.CardWords;
 /** Words for invented cards. */
 record EnglishWords() implements CardWords {
     @Override
+    public String language() {
+        return "en-US";
+    }
+
+    @Override
     public String word(CardWord word) {
         return switch (word) {
             case FEED -> "FEED";

@@ -36,7 +36,6 @@ final class HardCalves {
     static final int COUNT = 1000;
 
     private static final int OF_THE_HERD = 600;
-    private static final Messages MESSAGES = new Messages(Locale.US);
     private static final Instant FROM = Instant.parse("2026-01-05T06:00:00Z");
 
     private static final List<String> NAMES = List.of(
@@ -62,28 +61,33 @@ final class HardCalves {
 
     private HardCalves() {}
 
-    /** What is printed of each. */
+    /** What is printed of each, in English. */
     static List<CalfPage> pages() {
-        List<CalfPage> pages = new ArrayList<>(ofTheHerd());
+        return pages(new Messages(Locale.US));
+    }
+
+    static List<CalfPage> pages(Messages messages) {
+        List<CalfPage> pages = new ArrayList<>(ofTheHerd(messages));
         for (int seed = pages.size(); seed < COUNT; seed++) {
-            pages.add(odd(new Random(seed)));
+            pages.add(odd(new Random(seed), messages));
         }
         return pages;
     }
 
-    private static List<CalfPage> ofTheHerd() {
+    /** Those with plain numbers. */
+    static List<CalfPage> ofTheHerd(Messages messages) {
         Herd herd = Herd.of(new SimulatedHerd(OF_THE_HERD, 30, FROM, 11).rest());
         List<CalfRecord> calves = herd.calves().subList(0, OF_THE_HERD);
         List<CalfPage> pages = new ArrayList<>();
         for (int i = 0; i < calves.size(); i++) {
             CalfRecord calf = calves.get(i);
             Instant now = calf.bornAbout().orElse(FROM).plus(Duration.ofMinutes(5 + i * 37L % 4000));
-            pages.add(page(calf, herd, now, i % 3 == 0));
+            pages.add(page(calf, herd, now, i % 3 == 0, messages));
         }
         return pages;
     }
 
-    private static CalfPage odd(Random random) {
+    private static CalfPage odd(Random random, Messages messages) {
         Told told = new Told();
         told.open("A", "02:00", maybe(random, HardCalves::name), maybe(random, HardCalves::name));
         if (random.nextInt(3) == 0) {
@@ -99,13 +103,13 @@ final class HardCalves {
         if (random.nextInt(4) == 0) {
             told.a("30:00", new Event.CalfDied(Told.time(time(random)), any(random, Term.DeathTime.values())));
         }
-        return page(told.record(), told.herd(), Told.time(time(random)), random.nextBoolean());
+        return page(told.record(), told.herd(), Told.time(time(random)), random.nextBoolean(), messages);
     }
 
-    private static CalfPage page(CalfRecord calf, Herd herd, Instant now, boolean isCopy) {
+    private static CalfPage page(CalfRecord calf, Herd herd, Instant now, boolean isCopy, Messages messages) {
         Print print = isCopy ? Print.COPY : Print.next(calf);
         String farm = isCopy ? NAMES.get(6) : "";
-        return CardContents.of(calf, herd, now, MESSAGES, ZoneOffset.UTC, farm, print);
+        return CardContents.of(calf, herd, now, messages, ZoneOffset.UTC, farm, print);
     }
 
     /** Two to five of one cow. */

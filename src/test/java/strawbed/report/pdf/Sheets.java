@@ -100,7 +100,8 @@ final class Sheets {
                 (page, pages) -> "page " + page + " of " + pages,
                 List.of(new Fact("Recorded by", any(random))),
                 sections,
-                List.of(any(random), any(random)));
+                List.of(any(random), any(random)),
+                "en-US");
     }
 
     private static SheetEntry entry(Random random) {
@@ -126,7 +127,8 @@ final class Sheets {
                 (page, pages) -> "page " + page + " of " + pages,
                 List.of(new Fact("Recorded by", operators)),
                 sections,
-                List.of("Handed over by", "Taken over by"));
+                List.of("Handed over by", "Taken over by"),
+                "en-US");
     }
 
     static SheetSection section(String title, SheetEntry... entries) {

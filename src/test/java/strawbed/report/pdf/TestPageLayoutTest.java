@@ -31,7 +31,8 @@ class TestPageLayoutTest {
                 samples(phrases, "0.3", "0.4", "0.6", "1.0"),
                 phrases.testLetters(),
                 samples(phrases, "2.0", "2.6", "2.8", "3.3"),
-                phrases.testSample());
+                phrases.testSample(),
+                "en-US");
         try (Type type = Type.open()) {
             return TestPageLayout.of(type, page, width, height);
         }
