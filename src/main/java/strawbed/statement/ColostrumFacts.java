@@ -78,7 +78,7 @@ final class ColostrumFacts {
         Term.ColostrumSource source = null;
         Term.ColostrumTreatment treatment = null;
         for (ParseTree word : tree.descendants()
-                .filter(part -> part.rule().equals("origin_word"))
+                .filter(part -> part.rule().equals("origin_word") || part.rule().equals("bare_word"))
                 .toList()) {
             Optional<Term.ColostrumSource> said = Term.find(Term.ColostrumSource.class, Tags.tag(word));
             if (said.isPresent()) {
