@@ -1,6 +1,8 @@
 package strawbed.statement;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import strawbed.event.Event;
 
 /** Whose facts they are, as it was said. */
 public sealed interface CalfReference {
@@ -30,4 +32,15 @@ public sealed interface CalfReference {
 
     /** The barn: facts of no single calf. */
     record Barn() implements CalfReference {}
+
+    /** What naming a calf in this way says by itself. */
+    default List<Event> facts() {
+        if (this instanceof New opened) {
+            return List.of(new Event.CalfOpened(opened.number(), opened.dam()));
+        }
+        if (this instanceof Renumbered renumbered) {
+            return List.of(new Event.CalfNumbered(renumbered.number()));
+        }
+        return List.of();
+    }
 }

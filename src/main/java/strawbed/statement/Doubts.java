@@ -11,8 +11,8 @@ import strawbed.event.Event;
 import strawbed.event.Term;
 import strawbed.grammar.ParseTree;
 
-/** Finds what must be asked about a statement, whatever the sound was like. */
-final class Doubts {
+/** Finds what must be asked about a statement, however it was made: spoken, whatever the sound was like, or by buttons. */
+public final class Doubts {
     /** The highest national part that fits the 38 bits of an ISO 11784 number. */
     private static final BigInteger NATIONAL_MAX = BigInteger.ONE.shiftLeft(38).subtract(BigInteger.ONE);
 
@@ -20,11 +20,17 @@ final class Doubts {
 
     private Doubts() {}
 
-    static List<Doubt> of(Statement statement, ParseTree tree, SpeechTime speech, Listening listening) {
+    /**
+     * What is doubted of a statement by itself.
+     *
+     * @param made when it was spoken or entered
+     * @param listening what is known of the farm's record
+     */
+    public static List<Doubt> of(Statement statement, SpeechTime made, Listening listening) {
         List<Doubt> doubts = new ArrayList<>();
         ofCalf(statement.calf(), listening).ifPresent(doubts::add);
         for (SaidFact fact : statement.facts()) {
-            if (fact.timeWasSaid() && fact.occurredAt().isBefore(speech.start().minus(LONG_AGO))) {
+            if (fact.timeWasSaid() && fact.occurredAt().isBefore(made.start().minus(LONG_AGO))) {
                 doubts.add(new Doubt.LongAgo(fact.occurredAt()));
             }
             for (Oddity odd : Plausibility.of(fact.event())) {
@@ -34,6 +40,12 @@ final class Doubts {
                 fault(tag.number()).ifPresent(fault -> doubts.add(new Doubt.BadTag(tag.number(), fault)));
             }
         }
+        return doubts.stream().distinct().toList();
+    }
+
+    /** The same, and what the words left open. */
+    static List<Doubt> of(Statement statement, ParseTree tree, SpeechTime speech, Listening listening) {
+        List<Doubt> doubts = new ArrayList<>(of(statement, speech, listening));
         tree.descendants()
                 .filter(part -> part.rule().equals("milk_temperature"))
                 .filter(part -> part.descendant("scale").isEmpty())

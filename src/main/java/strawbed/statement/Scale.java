@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import strawbed.measure.TemperatureUnit;
 
 /** Which scale a temperature is in when nobody said it, told by the range. */
-enum Scale {
+public enum Scale {
     /** A calf's body: 32 to 43 Celsius is 90 to 109 Fahrenheit, so the two never meet. */
     OF_BODY(55, 55),
     /** Warmed milk: nobody feeds it below 60 Fahrenheit or above 60 Celsius. */
@@ -22,12 +22,13 @@ enum Scale {
         this.fahrenheitAbove = new BigDecimal(fahrenheitAbove);
     }
 
-    TemperatureUnit unitOf(BigDecimal degrees) {
+    /** The scale that is meant by a number alone. */
+    public TemperatureUnit unitOf(BigDecimal degrees) {
         return degrees.compareTo(fahrenheitAbove) > 0 ? TemperatureUnit.FAHRENHEIT : TemperatureUnit.CELSIUS;
     }
 
     /** Whether the range alone does not tell. */
-    boolean isUnclear(BigDecimal degrees) {
+    public boolean isUnclear(BigDecimal degrees) {
         return degrees.compareTo(celsiusBelow) >= 0 && degrees.compareTo(fahrenheitAbove) <= 0;
     }
 }

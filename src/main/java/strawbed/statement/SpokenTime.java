@@ -2,10 +2,7 @@ package strawbed.statement;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZonedDateTime;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,8 +26,7 @@ final class SpokenTime {
         }
         Optional<ParseTree> yesterday = tree.child("yesterday");
         if (yesterday.isPresent()) {
-            LocalDate day = speech.start().atZone(speech.zone()).toLocalDate().minusDays(1);
-            return nearest(yesterday.get().child("clock").orElseThrow(), speech, List.of(day));
+            return ClockTimes.yesterday(times(yesterday.get().child("clock").orElseThrow()), speech);
         }
         return tree.child("clock").map(clock -> clock(clock, speech)).orElse(speech.start());
     }
@@ -52,8 +48,7 @@ final class SpokenTime {
 
     /** The nearest such time in the past. */
     static Instant clock(ParseTree clock, SpeechTime speech) {
-        LocalDate today = speech.start().atZone(speech.zone()).toLocalDate();
-        return nearest(clock, speech, List.of(today, today.minusDays(1)));
+        return ClockTimes.nearest(times(clock), speech);
     }
 
     /** How far back an {@code ago} rule goes. */
@@ -79,19 +74,6 @@ final class SpokenTime {
 
     private static int value(ParseTree tree) {
         return tree.tag() != null ? Integer.parseInt(tree.tag()) : SpokenNumber.whole(tree);
-    }
-
-    private static Instant nearest(ParseTree clock, SpeechTime speech, List<LocalDate> days) {
-        List<LocalTime> times = times(clock);
-        return days.stream()
-                .flatMap(day -> times.stream().map(time -> ZonedDateTime.of(day, time, speech.zone())))
-                // In autumn an hour comes twice: either one can be meant.
-                .flatMap(time -> Stream.of(time.withEarlierOffsetAtOverlap(), time.withLaterOffsetAtOverlap()))
-                .map(ZonedDateTime::toInstant)
-                .filter(instant -> !instant.isAfter(speech.start()))
-                .max(Comparator.naturalOrder())
-                .orElseGet(() -> ZonedDateTime.of(days.get(0).minusDays(1), times.get(0), speech.zone())
-                        .toInstant());
     }
 
     /** The times of day that a clock time may mean: one on a clock of 24 hours, two on one of twelve. */

@@ -40,7 +40,7 @@ public final class StatementReader {
                 ? new CalfReference.Barn()
                 : opening.map(StatementReader::opening)
                         .orElseGet(() -> calf(tree.child("calf").orElseThrow()));
-        opening(calf).forEach(event -> facts.add(new SaidFact(event, speech.start(), false)));
+        calf.facts().forEach(event -> facts.add(new SaidFact(event, speech.start(), false)));
         facts.addAll(facts(tree, speech));
         return new Statement(calf, facts);
     }
@@ -110,16 +110,5 @@ public final class StatementReader {
         return new CalfReference.New(
                 opened.child("new_number").map(Tags::number).orElse(null),
                 opened.child("dam_number").map(Tags::number).orElse(null));
-    }
-
-    /** What naming a calf in this way says by itself. */
-    private static List<Event> opening(CalfReference calf) {
-        if (calf instanceof CalfReference.New opened) {
-            return List.of(new Event.CalfOpened(opened.number(), opened.dam()));
-        }
-        if (calf instanceof CalfReference.Renumbered renumbered) {
-            return List.of(new Event.CalfNumbered(renumbered.number()));
-        }
-        return List.of();
     }
 }
