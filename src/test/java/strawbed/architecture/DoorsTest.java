@@ -91,6 +91,10 @@ class DoorsTest {
             .because("meaning does not depend on where the sound or the record is");
 
     @ArchTest
+    static final ArchRule entry_makes_statements_press_by_press = door("entry", "statement", "event", "measure")
+            .because("what buttons can say does not depend on a screen, on words or on the record");
+
+    @ArchTest
     static final ArchRule hearing_joins_sound_and_statements =
             door("hearing", "audio", "speech", "grammar", "statement").because("listening must not write");
 
