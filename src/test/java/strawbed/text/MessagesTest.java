@@ -35,6 +35,15 @@ import strawbed.care.StoredColostrum;
 import strawbed.care.Weather;
 import strawbed.care.WhyNot;
 import strawbed.dialog.Target;
+import strawbed.entry.CalfKind;
+import strawbed.entry.EntryGroup;
+import strawbed.entry.EntryKind;
+import strawbed.entry.EntryUnit;
+import strawbed.entry.GumColour;
+import strawbed.entry.NumberedPlace;
+import strawbed.entry.Question;
+import strawbed.entry.ReflexStrength;
+import strawbed.entry.SwollenPlace;
 import strawbed.event.Provenance;
 import strawbed.event.Term;
 import strawbed.exchange.ade.WhyNotExported;
@@ -143,7 +152,16 @@ class MessagesTest {
                 StoredColostrum.StockState.class,
                 Doubt.TagFault.class,
                 CardWord.class,
-                Target.Reason.class);
+                Target.Reason.class,
+                CalfKind.class,
+                EntryGroup.class,
+                EntryKind.class,
+                EntryUnit.class,
+                GumColour.class,
+                NumberedPlace.class,
+                Question.class,
+                ReflexStrength.class,
+                SwollenPlace.class);
         return Stream.concat(terms, others.stream())
                 .flatMap(list -> Arrays.stream(list.getEnumConstants()))
                 .map(constant -> (Enum<?>) constant);
