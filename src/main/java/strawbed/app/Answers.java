@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import strawbed.audio.SoundCondition;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
@@ -15,8 +16,10 @@ import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
+import strawbed.statement.Statement;
 import strawbed.text.CalfNames;
 import strawbed.text.DuePhrases;
+import strawbed.text.EventPhrases;
 import strawbed.text.Messages;
 import strawbed.text.Prompts;
 
@@ -27,6 +30,7 @@ final class Answers {
     private final Prompts prompts;
     private final DuePhrases duePhrases;
     private final CalfNames names;
+    private final EventPhrases events;
 
     Answers(Messages messages, Settings settings) {
         this.settings = settings;
@@ -34,6 +38,7 @@ final class Answers {
         this.prompts = new Prompts(messages, settings.zone(), settings.clock());
         this.duePhrases = new DuePhrases(messages, settings.zone());
         this.names = new CalfNames(messages);
+        this.events = new EventPhrases(messages, settings.zone());
     }
 
     /** The sentence to show. */
@@ -86,6 +91,12 @@ final class Answers {
             return duePhrases.calf(calf, DueList.of(calf, Farm.of(herd), now), now);
         }
         return otherwise;
+    }
+
+    /** A statement in words: whose it is and what was said, one after the other. */
+    List<String> words(Statement statement) {
+        Stream<String> facts = statement.facts().stream().map(fact -> events.of(fact.event()));
+        return Stream.concat(Stream.of(names.of(statement.calf())), facts).toList();
     }
 
     /** The due list as lines: what, for which calf, when. */

@@ -44,6 +44,7 @@ final class CheckCommand implements Callable<Integer> {
         Settings settings = Main.of(main).settings();
         boolean good = modelAndGrammar(settings);
         good &= line("microphone", CheckCommand::microphone);
+        good &= line("sound lost", () -> MicrophoneCounts.told(settings.data()));
         good &= line("record", () -> RecordTelling.record(settings));
         good &= line("backup", () -> RecordTelling.backup(settings));
         good &= line("station file", () -> station(settings));

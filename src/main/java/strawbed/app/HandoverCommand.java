@@ -14,12 +14,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.calf.Herd;
 import strawbed.care.CareWindow;
-import strawbed.handover.HandoverContents;
 import strawbed.handover.Shift;
 import strawbed.journal.OpenStatement;
 import strawbed.print.PrintUse;
-import strawbed.report.HandoverSheet;
-import strawbed.report.pdf.PdfHandoverWriter;
 import strawbed.report.pdf.SheetPaper;
 import strawbed.text.Messages;
 
@@ -77,10 +74,14 @@ final class HandoverCommand implements Callable<Integer> {
                                 HerdReading.recent(record, shift.now(), shift.now()), record.openStatements()))
                 .orElseThrow(() -> new BadInputException("There is no record in " + settings.data()
                         + ", so there is nothing to hand over. Give the record's folder with --data."));
-        HandoverSheet sheet =
-                HandoverContents.of(known.herd(), known.open(), shift, new Messages(Locale.US), settings.zone(), "");
-        Path written = file == null ? settings.data().resolve("handovers").resolve(name(shift, settings.zone())) : file;
-        PrintedFile.write(written, new PdfHandoverWriter().write(sheet, size, shift.now()), "The handover sheet");
+        Path written = HandoverPrinting.write(
+                settings,
+                known.herd(),
+                known.open(),
+                shift,
+                size,
+                file == null ? HandoverPrinting.file(settings, shift) : file,
+                new Messages(Locale.US));
         program.out().println(written);
         return print.send(program, written, "the handover sheet", PrintUse.SHEETS);
     }
@@ -98,13 +99,6 @@ final class HandoverCommand implements Callable<Integer> {
                     "A sheet reaches back " + CareWindow.LENGTH.toDays() + " days at most. Give a later --from.");
         }
         return new Shift(began, now);
-    }
-
-    private static String name(Shift shift, ZoneId zone) {
-        return "handover-"
-                + DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT)
-                        .format(shift.now().atZone(zone))
-                + ".pdf";
     }
 
     private static String local(Instant time, ZoneId zone) {

@@ -25,6 +25,7 @@ import picocli.CommandLine.ScopeType;
             DemoCommand.class,
             HearCommand.class,
             GrammarCommand.class,
+            StationCommand.class,
             ListenCommand.class,
             CalvesCommand.class,
             CalfCommand.class,

@@ -108,6 +108,23 @@ final class PrintWork implements AutoCloseable, CardSender {
         }
     }
 
+    /** Takes a sheet further than its file, where a printer for sheets is chosen; tells what came of it. */
+    String sendSheet(Path file) {
+        String isWritten = shown.sheetWritten(file.toString());
+        try {
+            Optional<String> printer = StationFile.in(settings.data()).printer(PrintUse.SHEETS);
+            if (printer.isEmpty()) {
+                return isWritten;
+            }
+            queue.add(Files.readAllBytes(file), "the handover sheet", PrintUse.SHEETS, printer.get());
+            // Nobody waits for it as for an answer; a fault is told as news.
+            thread.execute(this::tryAgain);
+            return shown.sheetSent();
+        } catch (PrintException | BadInputException | IOException failure) {
+            return isWritten + " " + failure.getMessage();
+        }
+    }
+
     private Answers.Said send(PrintJob job, CalfRecord calf, Herd herd) {
         // Its answer tells of a fault, so that no line need.
         told.add(job.number());

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,7 +19,9 @@ import strawbed.calf.Herd;
 import strawbed.dialog.Dialog;
 import strawbed.dialog.DialogInput;
 import strawbed.dialog.DialogStep;
+import strawbed.dialog.Pending;
 import strawbed.dialog.Prompt;
+import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.EventId;
 import strawbed.event.NewEvent;
@@ -28,8 +31,11 @@ import strawbed.hearing.Heard;
 import strawbed.journal.EventJournal;
 import strawbed.journal.JournalException;
 import strawbed.journal.NewOpenStatement;
+import strawbed.journal.OpenStatement;
 import strawbed.statement.Control;
+import strawbed.statement.Doubt;
 import strawbed.statement.Interpretation;
+import strawbed.statement.Statement;
 
 /**
  * The recorder between ears and record: it feeds the dialog, appends what was confirmed, keeps what was not. The same
@@ -52,6 +58,7 @@ final class Recorder {
     private @Nullable String operator;
     private @Nullable Kept current;
     private @Nullable Kept waiting;
+    private @Nullable ByHand byHand;
     private Instant askedAt = Instant.EPOCH;
 
     /**
@@ -68,6 +75,16 @@ final class Recorder {
             return isWritten ? name : null;
         }
     }
+
+    /**
+     * How the pending statement came, where it was not spoken just now.
+     *
+     * @param at what its times are counted from
+     * @param words it in words, should it be left
+     * @param mends the open statement in whose place it comes
+     */
+    private record ByHand(
+            Instant at, List<String> words, @Nullable UUID mends) {}
 
     /** @param herd the calves that can be spoken of, with all that the record knows of them */
     Recorder(
@@ -213,6 +230,100 @@ final class Recorder {
         return prompts;
     }
 
+    /**
+     * Takes a statement that was put together by keys.
+     *
+     * @param words it in words, should nobody confirm it
+     * @param mends the open statement in whose place it comes; its sound goes with it
+     */
+    List<Prompt> entered(Statement statement, List<Doubt> doubts, List<String> words, @Nullable OpenStatement mends) {
+        left.tryAgain();
+        Provenance keys = new Provenance(
+                Provenance.Source.BUTTON, List.of(), null, null, null, mends == null ? null : soundOf(mends), null);
+        List<Prompt> prompts = step(new DialogInput.Said(statement, doubts, keys, false));
+        byHand = new ByHand(clock.instant(), words, mends == null ? null : mends.id());
+        return prompts;
+    }
+
+    /** Takes what is made of an open statement by now; it is asked about, whatever was made of it. */
+    List<Prompt> heardAgain(Interpretation meaning, OpenStatement open) {
+        left.tryAgain();
+        Provenance provenance = new Provenance(
+                Provenance.Source.VOICE,
+                meaning.words(),
+                meaning.verdict(),
+                grammarVersion,
+                modelName,
+                soundOf(open),
+                null);
+        List<Prompt> prompts;
+        if (meaning instanceof Interpretation.Understood understood) {
+            prompts = step(new DialogInput.Said(understood.statement(), List.of(), provenance, false));
+        } else if (meaning instanceof Interpretation.Unsure unsure) {
+            prompts = step(new DialogInput.Said(unsure.best(), unsure.doubts(), provenance, false));
+        } else {
+            return List.of(new Prompt.NotUnderstood());
+        }
+        byHand = new ByHand(open.statement().from(), meaning.words(), open.id());
+        return prompts;
+    }
+
+    private static @Nullable String soundOf(OpenStatement open) {
+        return open.statement().hasSound() ? open.statement().sound() : null;
+    }
+
+    /**
+     * An open statement came to its end.
+     *
+     * @return empty if the record took it, else why not
+     */
+    Optional<String> settle(UUID open, String how) {
+        try {
+            journal.settle(open, how);
+            return Optional.empty();
+        } catch (JournalException failure) {
+            return Optional.of(LeftOpen.sentence(failure));
+        }
+    }
+
+    /**
+     * An open statement becomes a note on a calf.
+     *
+     * @return empty if the record took it, else why not
+     */
+    Optional<String> keepAsNote(OpenStatement open, CalfId calf) {
+        Optional<String> refused = notePrints(List.of(new NewEvent(
+                calf,
+                new Event.VoiceNoteTaken(soundOf(open)),
+                open.statement().from(),
+                new Provenance(
+                        Provenance.Source.BUTTON,
+                        open.statement().words(),
+                        open.statement().verdict(),
+                        null,
+                        null,
+                        soundOf(open),
+                        null))));
+        return refused.isPresent() ? refused : settle(open.id(), "kept as a note");
+    }
+
+    /** What was said and not confirmed, the newest first. */
+    List<OpenStatement> open() {
+        List<OpenStatement> open = new ArrayList<>(journal.openStatements());
+        Collections.reverse(open);
+        return open;
+    }
+
+    /** The statement that waits for its confirmation. */
+    Optional<Pending> pending() {
+        return Optional.ofNullable(dialog.pending());
+    }
+
+    /** The calf named last. */
+    Optional<CalfId> named() {
+        return Optional.ofNullable(dialog.sameCalf());
+    }
+
     /** A button or key. */
     List<Prompt> pressed(Control control) {
         left.tryAgain();
@@ -275,13 +386,21 @@ final class Recorder {
                     || (paused && order.control() != Control.WAKE_UP_RECORDER);
         }
         prompts.addAll(step.prompts());
-        step.keep().forEach(kept -> tellUnlessKept(keepOpen(kept), prompts));
+        step.keep().forEach(kept -> leave(kept).ifPresent(slip -> tellUnlessKept(slip, prompts)));
         if (input instanceof DialogInput.Said) {
             waiting = current;
             askedAt = clock.instant();
         }
+        if (input instanceof DialogInput.Said || dialog.pending() == null) {
+            byHand = null;
+        }
         if (!step.append().isEmpty()) {
+            ByHand hand = byHand;
             prompts.addAll(step(append(step)));
+            // An undo leaves what waits as it is.
+            if (hand != null && hand.mends() != null && dialog.pending() == null) {
+                settle(hand.mends(), "mended").ifPresent(refusal -> prompts.add(new Prompt.NotKept(refusal)));
+            }
         }
         return prompts;
     }
@@ -300,6 +419,23 @@ final class Recorder {
         } catch (JournalException failure) {
             return new DialogInput.Failed(LeftOpen.sentence(failure));
         }
+    }
+
+    /** What nobody confirmed is left open: what was spoken with its sound, what was pressed in words. */
+    private Optional<LeftOpen.Slip> leave(DialogStep.Kept one) {
+        ByHand hand = byHand;
+        if (hand == null || one.why().equals("not understood")) {
+            return Optional.of(keepOpen(one));
+        }
+        if (hand.mends() != null || one.why().equals("cancelled")) {
+            // What it mends is still open; and what was pressed by mistake is nobody's.
+            return Optional.empty();
+        }
+        return Optional.of(left.leave(
+                new NewOpenStatement(
+                        hand.at(), Duration.ZERO, "by hand", hand.words(), null, NewOpenStatement.NO_SOUND),
+                null,
+                null));
     }
 
     private LeftOpen.Slip keepOpen(DialogStep.Kept one) {

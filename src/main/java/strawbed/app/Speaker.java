@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import strawbed.audio.Sound;
 import strawbed.audio.SpeakerException;
 import strawbed.audio.SpeakerSink;
 import strawbed.voice.FreeTtsVoice;
@@ -12,11 +14,12 @@ import strawbed.voice.Voice;
 import strawbed.voice.VoiceException;
 
 /** Speaks sentences one after the other on its own thread, so that listening never waits for it. */
-final class Speaker implements AutoCloseable {
+final class Speaker implements Mouth, AutoCloseable {
     private final @Nullable Voice voice;
     private final SpeakerSink sink = new SpeakerSink();
     private final PrintWriter err;
     private final AtomicInteger waiting = new AtomicInteger();
+    private final AtomicInteger stops = new AtomicInteger();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
         Thread made = new Thread(task, "speaker");
         made.setDaemon(true);
@@ -41,14 +44,27 @@ final class Speaker implements AutoCloseable {
         }
     }
 
-    void say(String text) {
-        if (voice == null || text.isBlank()) {
-            return;
+    @Override
+    public void say(String text) {
+        Voice speaks = voice;
+        if (speaks != null && !text.isBlank()) {
+            next(() -> speaks.speak(text));
         }
+    }
+
+    @Override
+    public void play(Sound sound) {
+        next(() -> sound);
+    }
+
+    private void next(Supplier<Sound> sound) {
         waiting.incrementAndGet();
+        int stopsBefore = stops.get();
         thread.execute(() -> {
             try {
-                sink.play(voice.speak(text));
+                if (stops.get() == stopsBefore) {
+                    sink.play(sound.get());
+                }
             } catch (SpeakerException | VoiceException failure) {
                 err.println(failure.getMessage());
             } finally {
@@ -57,12 +73,14 @@ final class Speaker implements AutoCloseable {
         });
     }
 
-    boolean isSpeaking() {
+    @Override
+    public boolean isSpeaking() {
         return waiting.get() > 0;
     }
 
-    /** Ends what is being said. */
-    void stop() {
+    @Override
+    public void stop() {
+        stops.incrementAndGet();
         sink.stop();
     }
 

@@ -3,14 +3,18 @@ package strawbed.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
+import strawbed.dialog.Pending;
 import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
@@ -18,10 +22,15 @@ import strawbed.event.TimeOrderedIds;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.journal.EventJournal;
+import strawbed.journal.OpenStatement;
 import strawbed.journal.sqlite.SqliteEventJournal;
 import strawbed.report.pdf.CardPaper;
 import strawbed.report.pdf.CardPdfException;
 import strawbed.statement.Control;
+import strawbed.statement.Doubts;
+import strawbed.statement.Listening;
+import strawbed.statement.SpeechTime;
+import strawbed.statement.Statement;
 import strawbed.text.Messages;
 
 /**
@@ -38,6 +47,8 @@ final class Stage implements AutoCloseable {
     private final OlderCalves older;
     private final CardPrinting printing;
     private final Path cards;
+    private final Clock clock;
+    private final ZoneId zone;
 
     private Stage(
             EventJournal journal,
@@ -48,9 +59,11 @@ final class Stage implements AutoCloseable {
             StationFile station,
             OlderCalves older,
             CardPrinting printing,
-            Path cards) {
+            Settings settings) {
         this.printing = printing;
-        this.cards = cards;
+        this.clock = settings.clock();
+        this.zone = settings.zone();
+        this.cards = settings.data().resolve("cards");
         this.journal = journal;
         this.ears = ears;
         this.recorder = recorder;
@@ -95,13 +108,19 @@ final class Stage implements AutoCloseable {
      * @param err for what a person must be told of protocol and grammar
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
+        return open(settings, origin, err, new Messages(Locale.US));
+    }
+
+    /** The same in the words of a language. */
+    static Stage open(Settings settings, Instant origin, PrintWriter err, Messages messages) {
         // First, as it takes longest and needs nothing of the record.
         try (LoadingEars loading = Ears.beginLoading(settings)) {
-            return open(settings, origin, err, loading);
+            return open(settings, origin, err, messages, loading);
         }
     }
 
-    private static Stage open(Settings settings, Instant origin, PrintWriter err, LoadingEars loading) {
+    private static Stage open(
+            Settings settings, Instant origin, PrintWriter err, Messages messages, LoadingEars loading) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {
@@ -128,7 +147,7 @@ final class Stage implements AutoCloseable {
                     ids,
                     ears.grammarVersion(),
                     ears.model().name());
-            Answers answers = new Answers(new Messages(Locale.US), settings);
+            Answers answers = new Answers(messages, settings);
             noteOddTimes(herd, known, recorder, settings)
                     .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
             OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
@@ -140,8 +159,8 @@ final class Stage implements AutoCloseable {
                     answers,
                     station,
                     older,
-                    new CardPrinting(new Messages(Locale.US), settings, recorder::notePrints),
-                    settings.data().resolve("cards"));
+                    new CardPrinting(messages, settings, recorder::notePrints),
+                    settings);
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -174,6 +193,55 @@ final class Stage implements AutoCloseable {
         return prompts;
     }
 
+    /** A statement that was put together by keys. */
+    List<Prompt> entered(Statement statement, Optional<OpenStatement> mends) {
+        List<Prompt> prompts = recorder.entered(
+                statement,
+                Doubts.of(
+                        statement,
+                        new SpeechTime(clock.instant(), zone),
+                        new Listening(Set.copyOf(recorder.herd().openNumbers()), recorder.knowsSameCalf())),
+                answers.words(statement),
+                mends.orElse(null));
+        catchUp();
+        return prompts;
+    }
+
+    /** An open statement, heard once more with what is known by now. */
+    List<Prompt> hearAgain(OpenStatement open, Sound sound) {
+        List<Prompt> prompts =
+                recorder.heardAgain(hearing.again(sound, open.statement().from()), open);
+        catchUp();
+        return prompts;
+    }
+
+    /** An open statement came to its end; empty if the record took it, else why not. */
+    Optional<String> settle(OpenStatement open, String how) {
+        return recorder.settle(open.id(), how);
+    }
+
+    /** An open statement becomes a note on a calf; empty if the record took it, else why not. */
+    Optional<String> keepAsNote(OpenStatement open, CalfId calf) {
+        Optional<String> refused = recorder.keepAsNote(open, calf);
+        catchUp();
+        return refused;
+    }
+
+    /** What was said and not confirmed, the newest first. */
+    List<OpenStatement> open() {
+        return recorder.open();
+    }
+
+    /** The statement that waits for its confirmation. */
+    Optional<Pending> pending() {
+        return recorder.pending();
+    }
+
+    /** The calf named last. */
+    Optional<CalfId> named() {
+        return recorder.named();
+    }
+
     /** The prompts, with the cards that are wanted written and told of. */
     private List<Prompt> printed(List<Prompt> prompts) {
         return prompts.stream()
@@ -193,6 +261,11 @@ final class Stage implements AutoCloseable {
         } catch (BadInputException | CardPdfException failure) {
             return new Prompt.CardNotWritten(LeftOpen.sentence(failure));
         }
+    }
+
+    /** Writes a calf's card where cards go, and notes it. */
+    Prompt print(CalfId calf) {
+        return print(calf, cards);
     }
 
     /** The end: a pending statement goes to the open ones. */

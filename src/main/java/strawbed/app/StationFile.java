@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import strawbed.print.PrintUse;
+import strawbed.station.Choices;
 
 /**
  * What this computer does with record and sounds, from {@code station.properties} in the data folder. Not in the
@@ -24,18 +25,20 @@ import strawbed.print.PrintUse;
  * @param soundsKeptDays sounds older than this many days are removed; empty for never
  * @param soundsKeptMegabytes the oldest sounds beyond this many million bytes are removed; empty for never
  * @param printers the printer for each use that one was chosen for
+ * @param choices how the station listens, speaks and looks
  */
 record StationFile(
         Optional<Path> backupFolder,
         int backupsKept,
         Optional<Integer> soundsKeptDays,
         Optional<Integer> soundsKeptMegabytes,
-        Map<PrintUse, String> printers) {
+        Map<PrintUse, String> printers,
+        Choices choices) {
     static final String NAME = "station.properties";
 
     /** What holds without a file: no second place, and no sound is removed. */
     static final StationFile USUAL =
-            new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of());
+            new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
 
     private static final int MOST = 1_000_000;
 
@@ -85,12 +88,19 @@ record StationFile(
                         .orElse(USUAL.backupsKept()),
                 Optional.ofNullable(taken(file, left, "sounds.kept-days", StationFile::count)),
                 Optional.ofNullable(taken(file, left, "sounds.kept-megabytes", StationFile::count)),
-                printers);
+                printers,
+                StationChoices.read(new StationChoices.Lines() {
+                    @Override
+                    public <T> Optional<T> taken(String name, Function<String, T> meaning) {
+                        return Optional.ofNullable(StationFile.taken(file, left, name, meaning));
+                    }
+                }));
         if (!left.isEmpty()) {
             throw new BadInputException(file + " has the line \""
                     + left.keySet().iterator().next()
                     + "\", which means nothing. It may have backup.folder, backups.kept, sounds.kept-days,"
-                    + " sounds.kept-megabytes, printer.cards and printer.sheets.");
+                    + " sounds.kept-megabytes, printer.cards, printer.sheets, "
+                    + StationChoices.names() + ".");
         }
         return read;
     }

@@ -23,7 +23,7 @@ import strawbed.text.Figures;
 import strawbed.text.Messages;
 
 /** The first day as marks: what was done, and what is still planned. */
-record FirstDayLine(CalfRecord calf, Instant now, Messages messages, Figures figures) {
+public record FirstDayLine(CalfRecord calf, Instant now, Messages messages, Figures figures) {
     private static final List<Class<? extends Event>> CHECKS = List.of(
             Event.BreathingNoted.class,
             Event.MilestoneReached.class,
@@ -32,7 +32,12 @@ record FirstDayLine(CalfRecord calf, Instant now, Messages messages, Figures fig
             Event.HeartRateCounted.class,
             Event.BreathingRateCounted.class);
 
-    Timeline timeline(List<DueItem> due) {
+    /**
+     * The day, drawn.
+     *
+     * @param due the calf's items, of which the open ones are marked as planned
+     */
+    public Timeline timeline(List<DueItem> due) {
         Optional<AgeStart> age = AgeStart.of(calf);
         Instant start = age.map(AgeStart::at).orElse(now);
         boolean birth = calf.born().isPresent();

@@ -113,6 +113,19 @@ public final class Hearing {
         return heard;
     }
 
+    /**
+     * Hears a kept sound once more, with what is known by now. Not while somebody speaks.
+     *
+     * @param began when its first word began
+     */
+    public Interpretation again(Sound sound, Instant began) {
+        drop();
+        give(sound, 1);
+        Evidence evidence = passes.finish();
+        forgetWords();
+        return interpreter.interpret(evidence, new SpeechTime(began, zone), listening);
+    }
+
     private void give(Sound sound, int atLeast) {
         if (sound.length() >= atLeast) {
             passes.accept(sound);

@@ -156,6 +156,31 @@ public final class DuePhrases {
         return limit != null && now.isAfter(limit);
     }
 
+    /** That a task is late, for the voice. */
+    public String late(DueItem item, Herd herd) {
+        return spoken.text(MessageKey.STATION_LATE, name(item, herd), spoken.word(item.kind()));
+    }
+
+    /** When to do it, in few words: "LATE by 35 min", "by 04:30", "from 18:00". */
+    public String onScreen(DueItem item, Instant now) {
+        Instant from = item.from();
+        Duration late = Duration.between(item.dueAt(), now);
+        if (item.state() == DueState.LATE && late.toMinutes() > 0) {
+            return written.text(MessageKey.STATION_LATE_BY, figures.shortly(late));
+        }
+        if (item.state() == DueState.AHEAD && from != null) {
+            return written.text(MessageKey.STATION_FROM, figures.clockNear(now, from));
+        }
+        return item.state() == DueState.LATE || item.state() == DueState.DUE
+                ? written.text(MessageKey.CARD_BY, figures.clockNear(now, item.dueAt()))
+                : when(item, now);
+    }
+
+    /** A length of time, shortly. */
+    public String shortly(Duration duration) {
+        return figures.shortly(duration);
+    }
+
     /** What the herd's list comes to in one spoken sentence: its first open item, and how many more the next hour has. */
     public String due(List<DueItem> items, Herd herd, Instant now) {
         DueItem first = items.stream()

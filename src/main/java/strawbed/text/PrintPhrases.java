@@ -31,6 +31,16 @@ public final class PrintPhrases {
         return wording.text(PROMPT_CARD_SENT);
     }
 
+    /** A sheet that is a file so far. */
+    public String sheetWritten(String file) {
+        return wording.text(PRINT_SHEET_WRITTEN, file);
+    }
+
+    /** A sheet on its way to the printer. */
+    public String sheetSent() {
+        return wording.text(PRINT_SHEET_SENT);
+    }
+
     /** The printer has not answered so far. */
     public String silent(CalfRecord calf, Herd herd) {
         return wording.text(PROMPT_CARD_SILENT, names.of(calf, herd));

@@ -3,10 +3,11 @@ package strawbed.text;
 import java.util.Locale;
 
 /** The beginning and the end of sentences. */
-final class Sentences {
+public final class Sentences {
     private Sentences() {}
 
-    static String capitalised(String words, Locale locale) {
+    /** With a capital at its beginning. */
+    public static String capitalised(String words, Locale locale) {
         if (words.isEmpty()) {
             return words;
         }

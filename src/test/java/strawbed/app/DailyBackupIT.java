@@ -25,6 +25,7 @@ import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.station.Choices;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class DailyBackupIT {
@@ -56,8 +57,8 @@ class DailyBackupIT {
     }
 
     private List<String> make(Instant now, int kept) throws IOException {
-        StationFile station =
-                new StationFile(Optional.of(second()), kept, Optional.empty(), Optional.empty(), Map.of());
+        StationFile station = new StationFile(
+                Optional.of(second()), kept, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
         return new DailyBackup(at(now), station, second()).make().told();
     }
 

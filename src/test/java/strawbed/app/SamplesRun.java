@@ -31,6 +31,7 @@ import strawbed.report.pdf.PdfHerdWriter;
 import strawbed.report.pdf.SheetPaper;
 import strawbed.testkit.SimulatedHerd;
 import strawbed.text.Messages;
+import strawbed.window.StationPictures;
 
 /**
  * Samples of all documents, made from the demo night: {@code mvn -B -Psamples process-test-classes} writes them to reports/,
@@ -68,6 +69,7 @@ final class SamplesRun {
     }
 
     private void make() throws IOException {
+        StationPictures.write(reports);
         run("demo", "--at", MORNING, "--out", work.resolve("cards").toString());
         for (String calf : List.of("312", "314")) {
             String name = "card-calf-" + calf + ".pdf";

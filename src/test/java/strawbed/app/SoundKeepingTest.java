@@ -22,6 +22,7 @@ import strawbed.event.Event;
 import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.NewOpenStatement;
+import strawbed.station.Choices;
 import strawbed.testkit.MemoryJournal;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -61,7 +62,7 @@ class SoundKeepingTest {
 
     private List<String> clear(Optional<Integer> days, Optional<Integer> megabytes) {
         return SoundKeeping.clear(
-                journal, sounds, new StationFile(Optional.empty(), 1, days, megabytes, Map.of()), CLOCK);
+                journal, sounds, new StationFile(Optional.empty(), 1, days, megabytes, Map.of(), Choices.USUAL), CLOCK);
     }
 
     private List<Event> noted() {

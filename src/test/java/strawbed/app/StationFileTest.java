@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strawbed.station.Choices;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StationFileTest {
@@ -28,14 +29,16 @@ class StationFileTest {
     @Test
     void without_a_file_nothing_is_removed_and_nothing_copied() {
         assertThat(StationFile.in(data))
-                .isEqualTo(new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of()));
+                .isEqualTo(new StationFile(
+                        Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL));
     }
 
     @Test
     void every_line_is_read() throws IOException {
         assertThat(read("# ours\nbackup.folder = " + data + "\nbackups.kept=30\nsounds.kept-days = 90\n"
                         + "sounds.kept-megabytes = 2000\n"))
-                .isEqualTo(new StationFile(Optional.of(data), 30, Optional.of(90), Optional.of(2000), Map.of()));
+                .isEqualTo(new StationFile(
+                        Optional.of(data), 30, Optional.of(90), Optional.of(2000), Map.of(), Choices.USUAL));
     }
 
     @ParameterizedTest

@@ -145,6 +145,32 @@ class DoorsTest {
             .because("what the feeder reads is decided without paper, disk or command line");
 
     @ArchTest
+    static final ArchRule the_station_decides_what_is_shown = door(
+                    "station",
+                    "account",
+                    "calf",
+                    "card",
+                    "care",
+                    "dialog",
+                    "entry",
+                    "event",
+                    "journal",
+                    "measure",
+                    "protocol",
+                    "report",
+                    "statement",
+                    "text")
+            .because("what a key does is decided without a window, a microphone or a disk");
+
+    @ArchTest
+    static final ArchRule the_window_paints_what_it_is_given =
+            door("window", "station", "report", "statement").because("another toolkit is another window");
+
+    @ArchTest
+    static final ArchRule the_toolkit_lives_in_the_window =
+            home("strawbed.window", "javax.swing..").because("another toolkit is another adapter");
+
+    @ArchTest
     static final ArchRule content_is_drawn_elsewhere = noClasses()
             .that()
             .resideInAnyPackage("strawbed.handover..", "strawbed.herd..", "strawbed.card..")

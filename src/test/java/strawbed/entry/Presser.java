@@ -198,7 +198,7 @@ final class Presser {
                 try {
                     collect(part.getName(), part.getAccessor().invoke(fact.event()));
                 } catch (ReflectiveOperationException e) {
-                    throw new AssertionError(e);
+                    throw new LinkageError("no accessor of a record", e);
                 }
             }
         }

@@ -4,12 +4,14 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import strawbed.calf.Herd;
 import strawbed.dialog.Dialog;
 import strawbed.dialog.DialogInput;
 import strawbed.dialog.DialogStep;
+import strawbed.dialog.Pending;
 import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
@@ -168,6 +170,11 @@ public final class Barn {
     /** The doubts of the statement that waits. */
     public List<Doubt> doubts() {
         return dialog.pending() == null ? List.of() : dialog.pending().doubts();
+    }
+
+    /** The statement that waits. */
+    public Optional<Pending> pending() {
+        return Optional.ofNullable(dialog.pending());
     }
 
     public boolean isPending() {

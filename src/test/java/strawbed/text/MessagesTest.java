@@ -50,6 +50,8 @@ import strawbed.exchange.ade.WhyNotExported;
 import strawbed.protocol.CountedSign;
 import strawbed.report.CardWord;
 import strawbed.statement.Doubt;
+import strawbed.station.Meaning;
+import strawbed.station.Sign;
 
 /** Every key has its text and every text its key. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -125,6 +127,8 @@ class MessagesTest {
         Stream<Class<?>> terms = Arrays.stream(Term.class.getDeclaredClasses()).filter(Class::isEnum);
         List<Class<?>> others = List.of(
                 Provenance.Source.class,
+                Sign.class,
+                Meaning.class,
                 SoundCondition.class,
                 DueKind.class,
                 DueState.class,

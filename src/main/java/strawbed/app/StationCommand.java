@@ -1,0 +1,204 @@
+package strawbed.app;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import strawbed.care.Farm;
+import strawbed.entry.FarmChoices;
+import strawbed.protocol.Units;
+import strawbed.station.Act;
+import strawbed.station.Choices;
+import strawbed.station.Known;
+import strawbed.station.Place;
+import strawbed.station.Screen;
+import strawbed.station.Screens;
+import strawbed.text.Language;
+import strawbed.text.MessageKey;
+import strawbed.text.Messages;
+import strawbed.window.StationWindow;
+
+/** The command {@code strawbed station}: the recorder on a screen of its own, by voice, keys and pedal. */
+@Command(
+        name = "station",
+        description = "Opens the recorder over the whole screen: it listens, shows and says what it understood, and"
+                + " tells what is due. All that can be said can be pressed as well.",
+        mixinStandardHelpOptions = true)
+final class StationCommand implements Callable<Integer> {
+    @ParentCommand
+    @Nullable
+    Main main;
+
+    @Option(
+            names = "--window",
+            paramLabel = "WxH",
+            description = "A window of this many dots instead of the whole screen, such as 1280x800.")
+    @Nullable
+    String window;
+
+    @Override
+    public Integer call() {
+        Main program = Main.of(main);
+        Settings settings = program.settings();
+        if (!StationWindow.hasDisplay()) {
+            throw new BadInputException(
+                    "There is no screen that a window can be opened on. Start it where one is, or use"
+                            + " \"strawbed listen\" in a terminal.");
+        }
+        int[] size = size();
+        new Opened(settings, program.err()).run(size);
+        return 0;
+    }
+
+    private int[] size() {
+        if (window == null) {
+            return new int[0];
+        }
+        String[] sides = window.split("x", -1);
+        try {
+            if (sides.length == 2) {
+                int[] size = {Integer.parseInt(sides[0]), Integer.parseInt(sides[1])};
+                if (size[0] >= 200 && size[1] >= 200 && size[0] <= 20_000 && size[1] <= 20_000) {
+                    return size;
+                }
+            }
+        } catch (NumberFormatException e) {
+            throw notASize(e);
+        }
+        throw notASize(null);
+    }
+
+    private BadInputException notASize(@Nullable Exception cause) {
+        BadInputException refused = new BadInputException(
+                "\"" + window + "\" is no size of a window. Give width and height in dots, such as 1280x800.");
+        if (cause != null) {
+            refused.initCause(cause);
+        }
+        return refused;
+    }
+
+    /** A station in its window. */
+    private static final class Opened {
+        private final Settings settings;
+        private final PrintWriter err;
+        private final AtomicReference<StationLoop> loop = new AtomicReference<>();
+
+        Opened(Settings settings, PrintWriter err) {
+            this.settings = settings;
+            this.err = err;
+        }
+
+        void run(int[] size) {
+            Choices choices = choices();
+            Messages messages = messages(choices);
+            StationWindow window = StationWindow.made(
+                    messages.text(MessageKey.STATION_TITLE),
+                    messages.text(MessageKey.STATION_KEYS_UNHEARD),
+                    messages.text(MessageKey.STATION_SMALL_SCREEN),
+                    this::pressed,
+                    settings.clock());
+            StationWindow.onItsThread(() -> {
+                look(window, choices);
+                window.show(Screens.starting(messages));
+                if (size.length == 0) {
+                    window.open();
+                } else {
+                    window.open(size[0], size[1]);
+                }
+            });
+            try {
+                listen(window, choices, messages);
+            } finally {
+                StationWindow.onItsThread(window::close);
+            }
+        }
+
+        private void pressed(Act act) {
+            StationLoop listens = loop.get();
+            if (listens != null) {
+                listens.press(act);
+            }
+        }
+
+        /** A broken file stops nothing: what is usual holds. */
+        private Choices choices() {
+            try {
+                return StationFile.in(settings.data()).choices();
+            } catch (BadInputException broken) {
+                err.println(broken.getMessage());
+                return Choices.USUAL;
+            }
+        }
+
+        private static Messages messages(Choices choices) {
+            return new Messages((choices.spanish() ? Language.SPANISH : Language.ENGLISH).locale());
+        }
+
+        private static void look(StationWindow window, Choices choices) {
+            window.panel().dark(choices.dark());
+            window.panel().dotsPerInch(choices.dotsPerInch().orElse(StationWindow.systemsDotsPerInch()));
+            window.use(choices.pedal());
+        }
+
+        private void listen(StationWindow window, Choices choices, Messages messages) {
+            Instant origin = settings.clock().instant();
+            try (ChosenMicrophone microphone = new ChosenMicrophone(choices.microphone(), settings.clock(), origin);
+                    Stage stage = Stage.open(settings, origin, err, messages);
+                    DailyWork daily = DailyWork.begin(settings, stage.station());
+                    PrintWork printing = PrintWork.begin(settings);
+                    Speaker speaker = Speaker.open(false, err)) {
+                MicrophoneCounts counts = new MicrophoneCounts(settings.data(), origin);
+                StationDesk desk =
+                        new StationDesk(settings, printing, messages, choices, StationWindow::keyName, changed -> {
+                            microphone.choose(changed.microphone());
+                            StationWindow.onItsThread(() -> look(window, changed));
+                        });
+                StationLoop made = new StationLoop(
+                        stage,
+                        microphone,
+                        speaker,
+                        desk,
+                        new InWindow(window, new Screens(messages, settings.zone(), farm(stage))),
+                        new StationNews(
+                                daily,
+                                printing,
+                                new ClockWatch(settings.clock(), System::nanoTime),
+                                counts,
+                                microphone));
+                loop.set(made);
+                while (made.goesOn()) {
+                    made.turn();
+                }
+                made.end();
+                counts.note(microphone.losses());
+            }
+        }
+
+        private static FarmChoices farm(Stage stage) {
+            Units units = Farm.of(stage.herd()).protocol().units();
+            return new FarmChoices(FarmChoices.USUAL.breeds(), FarmChoices.USUAL.places(), units == Units.METRIC);
+        }
+    }
+
+    /** Screens for the window's own thread. */
+    private record InWindow(StationWindow window, Screens screens) implements StationLoop.Panel {
+        @Override
+        public void show(Place place, Known known) {
+            Screen screen = screens.of(place, known);
+            StationWindow.onItsThread(() -> {
+                window.learn(place instanceof Place.Pedal pedal ? pedal.learning() : Optional.empty());
+                window.show(screen);
+            });
+        }
+
+        @Override
+        public void level(double decibel) {
+            StationWindow.onItsThread(() -> window.panel().level(decibel));
+        }
+    }
+}

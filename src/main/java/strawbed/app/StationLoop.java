@@ -1,0 +1,490 @@
+package strawbed.app;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import org.jspecify.annotations.Nullable;
+import strawbed.audio.AudioException;
+import strawbed.audio.Cue;
+import strawbed.audio.MicrophoneState;
+import strawbed.audio.Sound;
+import strawbed.audio.SoundCondition;
+import strawbed.care.DueItem;
+import strawbed.care.DueList;
+import strawbed.dialog.Prompt;
+import strawbed.journal.JournalException;
+import strawbed.journal.OpenStatement;
+import strawbed.statement.Control;
+import strawbed.station.Act;
+import strawbed.station.Announcer;
+import strawbed.station.Known;
+import strawbed.station.Place;
+import strawbed.station.Sign;
+import strawbed.station.Told;
+import strawbed.text.CalfNames;
+import strawbed.text.MessageKey;
+import strawbed.text.Messages;
+
+/**
+ * The station's work between microphone, stage, voice and screen. One thread runs it; keys are pressed from any.
+ *
+ * <pre>
+ * while (loop.goesOn()) {
+ *     loop.turn();
+ * }
+ * </pre>
+ */
+final class StationLoop {
+    /** As long as a block of sound lasts, nearly: the loop goes round with the sound. */
+    private static final Duration WAIT = Duration.ofMillis(50);
+
+    /** People go on speaking after a pause: the voice begins so long after the last word. */
+    private static final Duration BEFORE_READ_BACK = Duration.ofMillis(1200);
+
+    /** What the voice leaves in the room. */
+    private static final Duration ECHO = Duration.ofMillis(200);
+
+    private static final Duration EACH_LOOK_AT_DUE = Duration.ofSeconds(5);
+    private static final Duration EACH_SCREEN = Duration.ofMillis(500);
+    private static final Duration EACH_LEVEL = Duration.ofMillis(100);
+
+    /** Several late tasks are announced one by one, so that work stays possible between. */
+    private static final Duration BETWEEN_ANNOUNCEMENTS = Duration.ofMinutes(1);
+
+    private final Stage stage;
+    private final SoundIn in;
+    private final Mouth mouth;
+    private final StationDesk desk;
+    private final Panel panel;
+    private final Beside beside;
+    private final Announcer announcer;
+    private final BlockingQueue<Act> acts = new LinkedBlockingQueue<>();
+
+    private Place place = new Place.Now();
+    private @Nullable Place interrupted;
+    private Told told;
+    private String asked = "";
+    private String news = "";
+    private boolean talking;
+    private boolean ended;
+    private Optional<MicrophoneState> state = Optional.empty();
+    private List<DueItem> due = List.of();
+    private List<OpenStatement> open = List.of();
+    private List<String> toSay = List.of();
+    private Instant sayAt = Instant.MAX;
+    private Instant deafUntil = Instant.MIN;
+    private Instant dueAt = Instant.MIN;
+    private Instant shownAt = Instant.MIN;
+    private Instant levelAt = Instant.MIN;
+    private Instant announcedAt = Instant.MIN;
+    private Instant lastWord = Instant.MIN;
+
+    /** What the station is seen on. Its methods return at once. */
+    interface Panel {
+        void show(Place place, Known known);
+
+        void level(double decibel);
+    }
+
+    /** What goes on while it listens. */
+    interface Beside {
+        /** Looks whether the clock jumped, and what backup and printer have to tell; a line for a person, or empty. */
+        String news(Stage stage);
+    }
+
+    StationLoop(Stage stage, SoundIn in, Mouth mouth, StationDesk desk, Panel panel, Beside beside) {
+        this.stage = stage;
+        this.in = in;
+        this.mouth = mouth;
+        this.desk = desk;
+        this.panel = panel;
+        this.beside = beside;
+        this.announcer =
+                new Announcer(desk.choices().announceAgain(), desk.choices().putOffFor());
+        this.told = new Told(messages().text(MessageKey.STATION_READY), "");
+    }
+
+    /** A key was pressed. From any thread. */
+    void press(Act act) {
+        acts.add(act);
+    }
+
+    boolean goesOn() {
+        return !ended;
+    }
+
+    /** Does what is to be done now, and waits for sound for a moment if there is nothing. */
+    void turn() {
+        for (Act act = acts.poll(); act != null; act = acts.poll()) {
+            doAct(act);
+        }
+        in.poll(WAIT, !stage.isSpeaking()).ifPresent(this::take);
+        look();
+    }
+
+    /** The end: a pending statement goes to the open ones. */
+    void end() {
+        tell(stage.stop());
+    }
+
+    // Sound.
+
+    private void take(Sound block) {
+        if (!isDeaf()) {
+            stage.accept(block).ifPresent(this::answered);
+        }
+        if (stage.isSpeaking()) {
+            lastWord = now();
+        }
+    }
+
+    /** Nothing is heard then, so nothing can be taken for a statement, and nothing is kept. */
+    private boolean isDeaf() {
+        if (mouth.isSpeaking() && !desk.choices().headset()) {
+            deafUntil = now().plus(ECHO);
+        }
+        return now().isBefore(deafUntil) || (desk.choices().holdToTalk() && !talking);
+    }
+
+    private void answered(Stage.Answer answer) {
+        if (answer.prompts().isEmpty()) {
+            return;
+        }
+        if (desk.choices().headset()) {
+            hush();
+        }
+        tell(answer.prompts());
+        stage.answers().ofSound(answer.heard()).ifPresent(advice -> news = advice);
+        show();
+    }
+
+    // Telling.
+
+    private void tell(List<Prompt> prompts) {
+        if (prompts.isEmpty()) {
+            return;
+        }
+        List<String> shown = new ArrayList<>();
+        List<String> spoken = new ArrayList<>();
+        boolean isQuestion = false;
+        for (Prompt prompt : prompts) {
+            if (prompt instanceof Prompt.NothingToPutOff && announcer.putOff(now())) {
+                String done = messages()
+                        .text(
+                                MessageKey.STATION_PUT_OFF_DONE,
+                                minutes(desk.choices().putOffFor()));
+                shown.add(done);
+                spoken.add(done);
+                continue;
+            }
+            Answers.Said said = stage.answers().said(prompt, stage.herd(), desk);
+            shown.add(said.shown());
+            spoken.add(said.spoken());
+            isQuestion |= prompt instanceof Prompt.ReadBack || prompt instanceof Prompt.Ask;
+        }
+        String text = String.join(" ", shown);
+        if (prompts.stream().anyMatch(StationLoop::tellsOfPending)) {
+            asked = text;
+        }
+        told = new Told(word(prompts), text);
+        news = "";
+        Cues.of(prompts).ifPresent(cue -> mouth.play(cue.sound()));
+        // A question waits for quiet, as the speaker may go on; what was decided is told at once.
+        toSay = spoken;
+        sayAt = isQuestion ? (lastWord.equals(Instant.MIN) ? now() : lastWord.plus(BEFORE_READ_BACK)) : now();
+        refresh();
+        returnToNow();
+    }
+
+    private static boolean tellsOfPending(Prompt prompt) {
+        return prompt instanceof Prompt.ReadBack
+                || prompt instanceof Prompt.Ask
+                || prompt instanceof Prompt.CannotConfirm
+                || prompt instanceof Prompt.NotSaved;
+    }
+
+    private String word(List<Prompt> prompts) {
+        String ready = messages().text(MessageKey.STATION_READY);
+        return prompts.stream()
+                .map(prompt -> Told.word(prompt, messages()))
+                .filter(word -> !word.equals(ready))
+                .findFirst()
+                .orElse(ready);
+    }
+
+    /** What waits for an answer is shown at once; what was being entered comes back afterwards. */
+    private void returnToNow() {
+        if (stage.pending().isPresent()) {
+            if (place instanceof Place.Entering || place instanceof Place.Naming) {
+                interrupted = place;
+            }
+            place = new Place.Now();
+        } else if (interrupted != null) {
+            place = interrupted;
+            interrupted = null;
+        }
+    }
+
+    private void sayWhatWaits() {
+        if (!toSay.isEmpty() && !now().isBefore(sayAt) && !stage.isSpeaking()) {
+            toSay.forEach(desk.choices().voice() ? mouth::say : text -> {});
+            toSay = List.of();
+        }
+        if (stage.isSpeaking() && !toSay.isEmpty()) {
+            sayAt = now().plus(BEFORE_READ_BACK);
+        }
+    }
+
+    private void hush() {
+        toSay = List.of();
+        mouth.stop();
+    }
+
+    // Keys.
+
+    private void doAct(Act act) {
+        hush();
+        news = "";
+        try {
+            act(act);
+        } catch (BadInputException | JournalException | AudioException refused) {
+            problem(LeftOpen.sentence(refused));
+        }
+        show();
+    }
+
+    private void act(Act act) {
+        if (act instanceof Act.Go go) {
+            place = go.place();
+            if (place instanceof Place.Microphones) {
+                desk.lookForMicrophones();
+            }
+        } else if (act instanceof Act.Order order) {
+            order(order.control());
+        } else if (act instanceof Act.Enter entered) {
+            place = new Place.Now();
+            tell(stage.entered(entered.statement(), entered.mends().flatMap(this::open)));
+        } else if (act instanceof Act.Talk talk) {
+            talk(talk.down());
+        } else if (act instanceof Act.Operate operate) {
+            stage.choose(operate.name());
+            place = new Place.Now();
+            done(stage.operator()
+                    .map(name -> messages().text(MessageKey.EVENT_OPERATOR, name))
+                    .orElseGet(() -> messages().text(MessageKey.EVENT_OPERATOR_NONE)));
+        } else if (act instanceof Act.Quit) {
+            ended = true;
+        } else if (act instanceof Act.PrintCard card) {
+            tell(List.of(stage.print(card.calf())));
+            place = new Place.Now();
+        } else if (act instanceof Act.PrintHandover) {
+            done(desk.printHandover(stage.herd(), stage.open()));
+            place = new Place.Now();
+        } else {
+            actOnOpen(act);
+        }
+    }
+
+    private void actOnOpen(Act act) {
+        if (act instanceof Act.Replay replay) {
+            open(replay.open()).ifPresent(one -> mouth.play(desk.sound(one)));
+        } else if (act instanceof Act.HearAgain again) {
+            open(again.open()).ifPresent(this::hearAgain);
+        } else if (act instanceof Act.Settle settle) {
+            open(settle.open())
+                    .ifPresent(one -> settled(stage.settle(one, settle.why()), MessageKey.STATION_THROWN_AWAY));
+        } else if (act instanceof Act.KeepAsNote note) {
+            open(note.open())
+                    .ifPresent(one -> settled(stage.keepAsNote(one, note.calf()), MessageKey.STATION_NOTE_KEPT));
+        } else {
+            desk.set(act, note -> news = note);
+        }
+    }
+
+    private void hearAgain(OpenStatement one) {
+        List<Prompt> prompts = stage.hearAgain(one, desk.sound(one));
+        tell(prompts);
+        if (stage.pending().isEmpty()) {
+            news = messages().text(MessageKey.STATION_HEARD_NOTHING);
+        }
+    }
+
+    private void settled(Optional<String> refused, MessageKey done) {
+        refresh();
+        refused.ifPresentOrElse(this::problem, () -> {
+            place = new Place.OpenStatements(0);
+            news = messages().text(done);
+        });
+    }
+
+    private void order(Control control) {
+        tell(stage.pressed(control));
+        if (control == Control.WHAT_IS_DUE
+                || control == Control.PAUSE_RECORDER
+                || control == Control.WAKE_UP_RECORDER) {
+            place = new Place.Now();
+        }
+    }
+
+    private void talk(boolean down) {
+        talking = down;
+        if (!down && desk.choices().holdToTalk()) {
+            stage.finish().ifPresent(this::answered);
+        }
+    }
+
+    private void done(String text) {
+        told = new Told(messages().text(MessageKey.STATION_READY), text);
+        refresh();
+    }
+
+    private void problem(String sentence) {
+        news = sentence;
+        mouth.play(Cue.PROBLEM.sound());
+    }
+
+    private Optional<OpenStatement> open(java.util.UUID id) {
+        return open.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    // Time.
+
+    private void look() {
+        Instant now = now();
+        tell(stage.tick());
+        sayWhatWaits();
+        microphone();
+        if (!now.isBefore(levelAt)) {
+            levelAt = now.plus(EACH_LEVEL);
+            panel.level(in.level());
+        }
+        if (!now.isBefore(dueAt)) {
+            refresh();
+            String line = beside.news(stage);
+            if (!line.isEmpty()) {
+                news = line;
+            }
+            announce(now);
+        }
+        if (!now.isBefore(shownAt)) {
+            show();
+        }
+    }
+
+    private void microphone() {
+        MicrophoneState is = in.state();
+        if (state.equals(Optional.of(is))) {
+            return;
+        }
+        boolean wasBad = state.filter(StationLoop::isBad).isPresent();
+        state = Optional.of(is);
+        if (isBad(is) && !wasBad) {
+            mouth.play(Cue.PROBLEM.sound());
+            if (desk.choices().voice()) {
+                mouth.say(in.sentence());
+            }
+        }
+        show();
+    }
+
+    private static boolean isBad(MicrophoneState state) {
+        return state != MicrophoneState.OPENING && state != MicrophoneState.LISTENING;
+    }
+
+    private void announce(Instant now) {
+        boolean isBusy = stage.pending().isPresent() || stage.isSpeaking() || mouth.isSpeaking() || stage.isPaused();
+        if (isBusy || now.isBefore(announcedAt.plus(BETWEEN_ANNOUNCEMENTS))) {
+            return;
+        }
+        announcer.next(due, now).ifPresent(item -> {
+            announcedAt = now;
+            CalfNames names = new CalfNames(messages());
+            String calf = stage.herd()
+                    .calf(item.calf())
+                    .map(known -> names.of(known, stage.herd()))
+                    .orElse("");
+            told = new Told(
+                    messages().text(MessageKey.STATION_READY),
+                    messages().text(MessageKey.STATION_LATE, calf, desk.due().what(item)));
+            mouth.play(Cue.QUESTION.sound());
+            toSay = List.of(desk.due().late(item, stage.herd()));
+            sayAt = now;
+        });
+    }
+
+    private void refresh() {
+        due = DueList.open(stage.herd(), now());
+        dueAt = now().plus(EACH_LOOK_AT_DUE);
+        try {
+            open = stage.open();
+        } catch (JournalException refused) {
+            news = LeftOpen.sentence(refused);
+        }
+    }
+
+    private void show() {
+        shownAt = now().plus(EACH_SCREEN);
+        panel.show(place, known());
+    }
+
+    private Known known() {
+        return new Known(
+                stage.herd(),
+                now(),
+                sign(),
+                note(),
+                stage.operator(),
+                stage.pending(),
+                stage.named(),
+                told,
+                asked,
+                due.stream().filter(item -> item.state().isOpen()).toList(),
+                open,
+                announcer.hasAnnounced(),
+                desk.microphones(),
+                desk.keyNames(),
+                desk.choices());
+    }
+
+    private Sign sign() {
+        if (state.filter(StationLoop::isBad).isPresent()) {
+            return Sign.NO_SOUND;
+        }
+        if (!state.equals(Optional.of(MicrophoneState.LISTENING))) {
+            return Sign.STARTING;
+        }
+        if (stage.isPaused()) {
+            return Sign.PAUSED;
+        }
+        if (mouth.isSpeaking() && !desk.choices().headset()) {
+            return Sign.SPEAKING;
+        }
+        return desk.choices().holdToTalk() && !talking ? Sign.HOLD_TO_TALK : Sign.LISTENING;
+    }
+
+    private String note() {
+        if (state.filter(StationLoop::isBad).isPresent()) {
+            return in.sentence();
+        }
+        if (!news.isEmpty()) {
+            return news;
+        }
+        return in.clips() ? messages().word(SoundCondition.TOO_LOUD) : "";
+    }
+
+    private String minutes(Duration time) {
+        return desk.due().shortly(time);
+    }
+
+    private Messages messages() {
+        return desk.messages();
+    }
+
+    private Instant now() {
+        return desk.now();
+    }
+}
