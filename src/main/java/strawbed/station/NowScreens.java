@@ -58,9 +58,11 @@ record NowScreens(Frame frame, DuePhrases due) {
         } else {
             talk(known).ifPresent(keys::add);
         }
-        if (known.canPutOff()) {
-            keys.add(frame.key(STATION_PUT_OFF, Rank.PRESSING, new Act.Order(Control.PUT_IT_OFF)));
-        }
+        // One place for both, so that no key moves under a finger when a task becomes late.
+        keys.add(
+                known.canPutOff()
+                        ? frame.key(STATION_PUT_OFF, Rank.PRESSING, new Act.Order(Control.PUT_IT_OFF))
+                        : frame.key(STATION_WHAT_IS_DUE, Rank.USUAL, new Act.Order(Control.WHAT_IS_DUE)));
         keys.add(frame.go(STATION_BY_HAND, new Place.WhoseFacts(0, Optional.empty())));
         keys.add(frame.key(STATION_UNDO, Rank.USUAL, new Act.Order(Control.UNDO_LAST_ENTRY)));
         keys.add(frame.go(STATION_CALVES, new Place.Calves(0)));

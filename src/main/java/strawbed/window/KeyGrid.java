@@ -43,14 +43,19 @@ final class KeyGrid {
             weights += weight(keys.get(i));
         }
         double left = area.width - gaps - wanted;
+        double equal = (area.width - gaps) / keys.size();
+        // Keys of one kind are equal where that is wide enough for each, so that they stay where they are.
+        boolean areEqual = keys.stream().allMatch(key -> weight(key) == 1 && wanted(key, units) <= equal);
         List<Rectangle> places = new ArrayList<>();
         double x = area.x;
         for (int i = 0; i < keys.size(); i++) {
             BigKey key = keys.get(i);
             x += i == 0 ? 0 : gap(keys.get(i - 1), key, units);
-            double width = left >= 0
-                    ? wanted(key, units) + left * weight(key) / weights
-                    : wanted(key, units) * (area.width - gaps) / wanted;
+            double width = areEqual
+                    ? equal
+                    : left >= 0
+                            ? wanted(key, units) + left * weight(key) / weights
+                            : wanted(key, units) * (area.width - gaps) / wanted;
             int from = (int) Math.ceil(x);
             places.add(new Rectangle(from, area.y, (int) Math.floor(x + width) - from, area.height));
             x += width;

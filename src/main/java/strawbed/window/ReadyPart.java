@@ -105,12 +105,12 @@ final class ReadyPart extends Part {
                         getWidth(),
                         getHeight() - longTop(),
                         Measures.NEAR_CAPITALS,
-                        Measures.LEAST_CAPITALS * 0.8)
+                        Measures.DETAIL_CAPITALS * 0.95)
                 : besideTheWord();
     }
 
     private double longTop() {
-        return paint.px(28);
+        return paint.px(26);
     }
 
     private boolean isLong() {

@@ -1,5 +1,6 @@
 package strawbed.window;
 
+import java.awt.Component;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class ScreenPanel extends JPanel {
     private final transient Typeface face = Typeface.load();
     private transient Palette colours = Palette.LIGHT;
     private double dotsPerInch;
+    private double level = SignStrip.QUIETEST;
     private transient @Nullable Screen screen;
     private boolean keysAreHeard = true;
     private String unheardKeysNote = "";
@@ -88,6 +90,7 @@ public final class ScreenPanel extends JPanel {
 
     /** Shows how loud it is, in dB of full scale. */
     public void level(double decibel) {
+        level = decibel;
         if (strip != null) {
             strip.level(decibel);
         }
@@ -122,23 +125,39 @@ public final class ScreenPanel extends JPanel {
         laidOutWith = units;
         laidOutIn = colours;
         strip = new SignStrip(screen, paint);
+        strip.level(level);
         middle = middle(screen.body(), paint);
-        removeAll();
-        add(strip);
-        String note = !keysAreHeard
-                ? unheardKeysNote
-                : screen.note().isEmpty() && units.isTooSmall() && !screen.isNear() ? smallScreenNote : screen.note();
+        List<Component> wanted = new ArrayList<>(List.of(strip));
         // A page for work from near needs its room for keys; its note stands beside the heading.
+        String note = note(screen, units);
         if (!note.isEmpty() && (!screen.isNear() || !keysAreHeard)) {
-            add(new NoteBand(note, paint));
+            wanted.add(new NoteBand(note, paint));
         }
         if (middle != null) {
-            add(middle);
+            wanted.add(middle);
         }
-        choices.forEach(this::add);
-        foot.forEach(this::add);
+        wanted.addAll(choices);
+        wanted.addAll(foot);
+        exchange(wanted);
         place();
         repaint();
+    }
+
+    /** What stays is not taken out: it would lose the focus, and a press that is going on. */
+    private void exchange(List<Component> wanted) {
+        for (Component before : getComponents()) {
+            if (!wanted.contains(before)) {
+                remove(before);
+            }
+        }
+        wanted.stream().filter(part -> part.getParent() == null).forEach(this::add);
+    }
+
+    private String note(Screen shown, Units units) {
+        if (!keysAreHeard) {
+            return unheardKeysNote;
+        }
+        return shown.note().isEmpty() && units.isTooSmall() && !shown.isNear() ? smallScreenNote : shown.note();
     }
 
     private static @Nullable Part middle(Body body, Paint paint) {
@@ -185,8 +204,9 @@ public final class ScreenPanel extends JPanel {
         boolean upright = getHeight() > getWidth();
         int edge = units.px(Measures.EDGE);
         int between = units.px(Measures.BETWEEN);
-        int stripHeight =
-                units.px(screen.isNear() ? Measures.NEAR_STRIP : upright ? Measures.FAR_STRIP * 2 : Measures.FAR_STRIP);
+        double low = screen.isNear() ? Measures.NEAR_STRIP : Measures.FAR_STRIP;
+        double high = screen.isNear() ? low * 2.2 : low * 2;
+        int stripHeight = units.px(upright ? high : low);
         strip.setBounds(0, 0, getWidth(), stripHeight);
         int top = stripHeight;
         for (NoteBand note : parts(NoteBand.class)) {

@@ -23,7 +23,7 @@ final class SignStrip extends Part {
     private static final int STEPS = 12;
 
     private static final double LOUDEST = 0;
-    private static final double QUIETEST = -60;
+    static final double QUIETEST = -60;
     private static final double METER = 26;
 
     private final transient Screen screen;

@@ -155,11 +155,12 @@ public final class StationWindow {
     /** Shows a screen. */
     public void show(Screen next) {
         Screen before = screen;
+        String focused = focus.getFocusOwner() instanceof BigKey key ? key.key().label() : "";
         screen = next;
         panel.show(next);
         if (before == null || !keysOf(before).equals(keysOf(next))) {
             changed = clock.instant();
-            focusFirst();
+            focusOn(before != null && before.heading().equals(next.heading()) ? focused : "");
         }
     }
 
@@ -225,11 +226,14 @@ public final class StationWindow {
         }
     }
 
-    private void focusFirst() {
+    /** On the key that had it, if that is still there on the same page; else on the first. */
+    private void focusOn(String label) {
         List<JComponent> all = panel.keys();
-        if (!all.isEmpty()) {
-            all.get(0).requestFocusInWindow();
-        }
+        all.stream()
+                .filter(key -> ((BigKey) key).key().label().equals(label))
+                .findFirst()
+                .or(() -> all.stream().findFirst())
+                .ifPresent(JComponent::requestFocusInWindow);
     }
 
     private void move(int steps) {

@@ -26,6 +26,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import strawbed.window.ScreenPanel;
@@ -256,12 +257,12 @@ final class StationRobot {
 
     /** The upper edge says whether it listens; its accessible name begins with that word. */
     private String sign() {
-        return panel().map(panel -> panel.getComponentCount() == 0
-                        ? ""
-                        : String.valueOf(panel.getComponent(0)
-                                        .getAccessibleContext()
-                                        .getAccessibleName())
-                                .replaceFirst("\\..*", ""))
+        return panel().stream()
+                .flatMap(panel -> Stream.of(panel.getComponents()))
+                .filter(part -> part.getClass().getSimpleName().equals("SignStrip"))
+                .map(part -> String.valueOf(part.getAccessibleContext().getAccessibleName())
+                        .replaceFirst("\\..*", ""))
+                .findFirst()
                 .orElse("");
     }
 
