@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -16,7 +17,7 @@ import strawbed.voice.VoiceException;
 /** Speaks sentences one after the other on its own thread, so that listening never waits for it. */
 final class Speaker implements Mouth, AutoCloseable {
     private final @Nullable Voice voice;
-    private final SpeakerSink sink = new SpeakerSink();
+    private final SpeakerSink sink;
     private final PrintWriter err;
     private final AtomicInteger waiting = new AtomicInteger();
     private final AtomicInteger stops = new AtomicInteger();
@@ -26,21 +27,28 @@ final class Speaker implements Mouth, AutoCloseable {
         return made;
     });
 
-    private Speaker(@Nullable Voice voice, PrintWriter err) {
+    private Speaker(@Nullable Voice voice, SpeakerSink sink, PrintWriter err) {
         this.voice = voice;
+        this.sink = sink;
         this.err = err;
     }
 
     /** A speaker; one that is quiet, or has no voice, speaks nothing and says why once. */
     static Speaker open(boolean quiet, PrintWriter err) {
-        if (quiet) {
-            return new Speaker(null, err);
-        }
+        return quiet ? new Speaker(null, new SpeakerSink(), err) : open(new SpeakerSink(), err);
+    }
+
+    /** A speaker of this name; empty for the one that the system prefers. */
+    static Speaker open(Optional<String> name, PrintWriter err) {
+        return open(new SpeakerSink(name.orElse(null)), err);
+    }
+
+    private static Speaker open(SpeakerSink sink, PrintWriter err) {
         try {
-            return new Speaker(new FreeTtsVoice(), err);
+            return new Speaker(new FreeTtsVoice(), sink, err);
         } catch (VoiceException failure) {
             err.println(failure.getMessage());
-            return new Speaker(null, err);
+            return new Speaker(null, sink, err);
         }
     }
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -87,6 +88,7 @@ final class StationCommand implements Callable<Integer> {
         private final Settings settings;
         private final PrintWriter err;
         private final AtomicReference<StationLoop> loop = new AtomicReference<>();
+        private final CountDownLatch end = new CountDownLatch(1);
 
         Opened(Settings settings, PrintWriter err) {
             this.settings = settings;
@@ -113,15 +115,31 @@ final class StationCommand implements Callable<Integer> {
             });
             try {
                 listen(window, choices, messages);
+            } catch (RuntimeException failure) {
+                // Who stands at the screen sees no terminal.
+                StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
+                awaitEnd();
+                throw failure;
             } finally {
                 StationWindow.onItsThread(window::close);
             }
         }
 
         private void pressed(Act act) {
+            if (act instanceof Act.Quit) {
+                end.countDown();
+            }
             StationLoop listens = loop.get();
             if (listens != null) {
                 listens.press(act);
+            }
+        }
+
+        private void awaitEnd() {
+            try {
+                end.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
             }
         }
 
@@ -151,10 +169,16 @@ final class StationCommand implements Callable<Integer> {
                     Stage stage = Stage.open(settings, origin, err, messages);
                     DailyWork daily = DailyWork.begin(settings, stage.station());
                     PrintWork printing = PrintWork.begin(settings);
-                    Speaker speaker = Speaker.open(false, err)) {
+                    Speaker speaker = Speaker.open(choices.speaker(), err)) {
                 MicrophoneCounts counts = new MicrophoneCounts(settings.data(), origin);
-                StationDesk desk =
-                        new StationDesk(settings, printing, messages, choices, StationWindow::keyName, changed -> {
+                StationDesk desk = new StationDesk(
+                        settings,
+                        printing,
+                        messages,
+                        choices,
+                        StationWindow::keyName,
+                        StationWindow.systemsDotsPerInch(),
+                        changed -> {
                             microphone.choose(changed.microphone());
                             StationWindow.onItsThread(() -> look(window, changed));
                         });

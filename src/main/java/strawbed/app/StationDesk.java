@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import strawbed.audio.AudioException;
@@ -31,12 +33,14 @@ final class StationDesk implements CardSender {
     private final Messages messages;
     private final DuePhrases due;
     private final IntFunction<String> keyNames;
+    private final double systemsDotsPerInch;
     private final Consumer<Choices> changed;
     private Choices choices;
     private volatile List<String> microphones = List.of();
 
     /**
      * @param keyNames how a key is called, by its code
+     * @param systemsDotsPerInch of the screen, until it is measured
      * @param changed is told when people chose otherwise
      */
     StationDesk(
@@ -45,6 +49,7 @@ final class StationDesk implements CardSender {
             Messages messages,
             Choices choices,
             IntFunction<String> keyNames,
+            double systemsDotsPerInch,
             Consumer<Choices> changed) {
         this.settings = settings;
         this.printing = printing;
@@ -52,6 +57,7 @@ final class StationDesk implements CardSender {
         this.due = new DuePhrases(messages, settings.zone());
         this.choices = choices;
         this.keyNames = keyNames;
+        this.systemsDotsPerInch = systemsDotsPerInch;
         this.changed = changed;
     }
 
@@ -91,7 +97,7 @@ final class StationDesk implements CardSender {
         if (!open.statement().hasSound()) {
             throw new BadInputException(messages.text(MessageKey.STATION_NO_SOUND_KEPT));
         }
-        Path file = new SoundFolder(settings.data(), java.util.UUID::randomUUID)
+        Path file = new SoundFolder(settings.data(), UUID::randomUUID)
                 .file(open.statement().sound());
         try {
             return WavFile.read(file);
@@ -124,9 +130,8 @@ final class StationDesk implements CardSender {
                 told.accept(messages.text(MessageKey.STATION_NEXT_START));
             }
         } else if (act instanceof Act.Stretch stretch) {
-            double dots = choices.dotsPerInch().orElse(96.0) * (1 + stretch.steps() / 100.0);
-            StationEdit.set(
-                    settings.data(), StationChoices.DOTS_PER_INCH, String.format(java.util.Locale.ROOT, "%.2f", dots));
+            double dots = choices.dotsPerInch().orElse(systemsDotsPerInch) * (1 + stretch.steps() / 100.0);
+            StationEdit.set(settings.data(), StationChoices.DOTS_PER_INCH, String.format(Locale.ROOT, "%.2f", dots));
         } else if (act instanceof Act.Learn learn) {
             told.accept(learn(learn.meaning(), learn.code()));
         }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +46,9 @@ final class StationLoop {
     /** People go on speaking after a pause: the voice begins so long after the last word. */
     private static final Duration BEFORE_READ_BACK = Duration.ofMillis(1200);
 
+    /** Where it never becomes quiet, because machines bang, the voice begins all the same. */
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(4);
+
     /** What the voice leaves in the room. */
     private static final Duration ECHO = Duration.ofMillis(200);
 
@@ -76,6 +80,7 @@ final class StationLoop {
     private List<OpenStatement> open = List.of();
     private List<String> toSay = List.of();
     private Instant sayAt = Instant.MAX;
+    private Instant sayAtLast = Instant.MAX;
     private Instant deafUntil = Instant.MIN;
     private Instant dueAt = Instant.MIN;
     private Instant shownAt = Instant.MIN;
@@ -195,7 +200,8 @@ final class StationLoop {
         Cues.of(prompts).ifPresent(cue -> mouth.play(cue.sound()));
         // A question waits for quiet, as the speaker may go on; what was decided is told at once.
         toSay = spoken;
-        sayAt = isQuestion ? (lastWord.equals(Instant.MIN) ? now() : lastWord.plus(BEFORE_READ_BACK)) : now();
+        sayAt = isQuestion && !lastWord.equals(Instant.MIN) ? lastWord.plus(BEFORE_READ_BACK) : now();
+        sayAtLast = sayAt.plus(LONGEST_WAIT);
         refresh();
         returnToNow();
     }
@@ -230,12 +236,16 @@ final class StationLoop {
     }
 
     private void sayWhatWaits() {
-        if (!toSay.isEmpty() && !now().isBefore(sayAt) && !stage.isSpeaking()) {
-            toSay.forEach(desk.choices().voice() ? mouth::say : text -> {});
-            toSay = List.of();
+        if (toSay.isEmpty()) {
+            return;
         }
-        if (stage.isSpeaking() && !toSay.isEmpty()) {
+        if (stage.isSpeaking() && now().isBefore(sayAtLast)) {
             sayAt = now().plus(BEFORE_READ_BACK);
+        } else if (!now().isBefore(sayAt) || !now().isBefore(sayAtLast)) {
+            if (desk.choices().voice()) {
+                toSay.forEach(mouth::say);
+            }
+            toSay = List.of();
         }
     }
 
@@ -347,7 +357,7 @@ final class StationLoop {
         mouth.play(Cue.PROBLEM.sound());
     }
 
-    private Optional<OpenStatement> open(java.util.UUID id) {
+    private Optional<OpenStatement> open(UUID id) {
         return open.stream().filter(one -> one.id().equals(id)).findFirst();
     }
 
@@ -413,6 +423,7 @@ final class StationLoop {
             mouth.play(Cue.QUESTION.sound());
             toSay = List.of(desk.due().late(item, stage.herd()));
             sayAt = now;
+            sayAtLast = now.plus(LONGEST_WAIT);
         });
     }
 

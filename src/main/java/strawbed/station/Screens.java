@@ -45,6 +45,21 @@ public final class Screens {
                 Optional.empty());
     }
 
+    /** What ended the recorder, with a key to close it. */
+    public static Screen failed(Messages messages, String sentence) {
+        Act quit = new Act.Quit();
+        return new Screen(
+                Sign.NO_SOUND,
+                messages.word(Sign.NO_SOUND),
+                "",
+                "",
+                "",
+                new Body.Telling("", sentence),
+                List.of(Key.of(messages.text(MessageKey.STATION_END), Rank.NO, quit)),
+                Optional.of(quit),
+                Optional.of(quit));
+    }
+
     /** The screen of a place. Where what it showed is gone, such as a calf that was undone, what is now. */
     public Screen of(Place place, Known known) {
         if (place instanceof Place.Calves page) {

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Where keys go. All in dots. */
 final class KeyGrid {
+    /** As wide as two short words want. */
+    private static final double COMFORTABLE = 46;
+
     private KeyGrid() {}
 
     /**
@@ -19,7 +22,7 @@ final class KeyGrid {
         }
         int gap = units.px(Measures.GAP);
         int rows = Math.max(1, (area.height + gap) / (units.px(Measures.KEY) + gap));
-        int columns = Math.max(area.width > area.height ? 4 : 2, (count + rows - 1) / rows);
+        int columns = Math.max((area.width + gap) / (units.px(COMFORTABLE) + gap), (count + rows - 1) / rows);
         int used = Math.max(1, Math.min(rows, Math.max((count + columns - 1) / columns, Math.min(rows, 3))));
         int width = (area.width - (columns - 1) * gap) / columns;
         int height = (area.height - (used - 1) * gap) / used;

@@ -205,8 +205,7 @@ public final class ScreenPanel extends JPanel {
         int edge = units.px(Measures.EDGE);
         int between = units.px(Measures.BETWEEN);
         double low = screen.isNear() ? Measures.NEAR_STRIP : Measures.FAR_STRIP;
-        double high = screen.isNear() ? low * 2.2 : low * 2;
-        int stripHeight = units.px(upright ? high : low);
+        int stripHeight = units.px(upright ? low * 2 : low);
         strip.setBounds(0, 0, getWidth(), stripHeight);
         int top = stripHeight;
         for (NoteBand note : parts(NoteBand.class)) {

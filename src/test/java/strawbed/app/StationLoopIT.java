@@ -209,7 +209,13 @@ class StationLoopIT {
         stage = Stage.open(settings, clock.instant(), new PrintWriter(err, true));
         Choices choices = StationFile.in(data).choices();
         StationDesk desk = new StationDesk(
-                settings, PrintWork.begin(settings), new Messages(Locale.US), choices, code -> "key " + code, c -> {});
+                settings,
+                PrintWork.begin(settings),
+                new Messages(Locale.US),
+                choices,
+                code -> "key " + code,
+                149,
+                c -> {});
         loop = new StationLoop(stage, microphone, ears, desk, eyes, on -> "");
         waits(Duration.ofSeconds(1));
     }
