@@ -33,6 +33,9 @@ final class EntryScreens {
 
     private static final int LAST_FACTS = 2;
 
+    /** As many calves as an upright screen has room for above two rows of keys. */
+    private static final int CALVES = 9;
+
     private final Frame frame;
     private final CalfScreens calves;
     private final ZoneId zone;
@@ -70,7 +73,8 @@ final class EntryScreens {
         return frame.near(
                 known,
                 frame.text(STATION_WHOSE),
-                new Body.Choices(frame.page(listed, place.page(), page -> new Place.WhoseFacts(page, place.mends()))),
+                new Body.Choices(
+                        frame.page(listed, CALVES, place.page(), page -> new Place.WhoseFacts(page, place.mends()))),
                 others,
                 new Act.Go(new Place.Now()));
     }

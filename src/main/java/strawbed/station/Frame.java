@@ -53,10 +53,15 @@ record Frame(Messages messages) {
 
     /** Keys of one page; where they are more, the last one leads to the next, and the last page to the first. */
     List<Key> page(List<Key> all, int page, IntFunction<Place> places) {
-        if (all.size() <= PAGE) {
+        return page(all, PAGE, page, places);
+    }
+
+    /** The same with fewer keys on a page, where many stand below. */
+    List<Key> page(List<Key> all, int most, int page, IntFunction<Place> places) {
+        if (all.size() <= most) {
             return all;
         }
-        int size = PAGE - 1;
+        int size = most - 1;
         int pages = (all.size() + size - 1) / size;
         int shown = Math.floorMod(page, pages);
         List<Key> keys = new ArrayList<>(all.subList(shown * size, Math.min(all.size(), (shown + 1) * size)));
