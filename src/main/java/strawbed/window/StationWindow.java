@@ -161,6 +161,9 @@ public final class StationWindow {
         if (before == null || !keysOf(before).equals(keysOf(next))) {
             changed = clock.instant();
             focusOn(before != null && before.heading().equals(next.heading()) ? focused : "");
+        } else if (!focused.isEmpty() && !panel.keys().contains(focus.getFocusOwner())) {
+            // The key was painted anew, as its second line changed.
+            focusOn(focused);
         }
     }
 
