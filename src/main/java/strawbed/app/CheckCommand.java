@@ -15,6 +15,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 import strawbed.audio.MicrophoneException;
 import strawbed.audio.MicrophoneSource;
+import strawbed.audio.SpeakerException;
+import strawbed.audio.SpeakerSink;
 import strawbed.hearing.FarmGrammar;
 import strawbed.hearing.Phrasebook;
 import strawbed.print.SystemPrinters;
@@ -44,6 +46,7 @@ final class CheckCommand implements Callable<Integer> {
         Settings settings = Main.of(main).settings();
         boolean good = modelAndGrammar(settings);
         good &= line("microphone", CheckCommand::microphone);
+        good &= line("speaker", CheckCommand::speaker);
         good &= line("sound lost", () -> MicrophoneCounts.told(settings.data()));
         good &= line("record", () -> RecordTelling.record(settings));
         good &= line("backup", () -> RecordTelling.backup(settings));
@@ -116,6 +119,16 @@ final class CheckCommand implements Callable<Integer> {
         } catch (MicrophoneException failure) {
             String others = names.isEmpty() ? "" : " Found: " + String.join(", ", names) + ".";
             throw new BadInputException(failure.getMessage() + others);
+        }
+    }
+
+    /** Nothing depends on a speaker, so that its lack is no fault. */
+    private static String speaker() {
+        try {
+            List<String> names = SpeakerSink.names();
+            return names.isEmpty() ? "none here; what is read back is shown only" : String.join(", ", names);
+        } catch (SpeakerException silent) {
+            return silent.getMessage() + " What is read back is shown only.";
         }
     }
 

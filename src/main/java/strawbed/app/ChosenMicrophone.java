@@ -44,8 +44,8 @@ final class ChosenMicrophone implements SoundIn {
     }
 
     @Override
-    public MicrophoneState state() {
-        return microphone.state();
+    public Optional<MicrophoneState> changed() {
+        return microphone.changed();
     }
 
     @Override

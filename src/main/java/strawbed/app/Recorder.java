@@ -13,7 +13,6 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import strawbed.audio.AudioException;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Dialog;
@@ -30,7 +29,6 @@ import strawbed.event.RecordedEvent;
 import strawbed.hearing.Heard;
 import strawbed.journal.EventJournal;
 import strawbed.journal.JournalException;
-import strawbed.journal.NewOpenStatement;
 import strawbed.journal.OpenStatement;
 import strawbed.statement.Control;
 import strawbed.statement.Doubt;
@@ -46,9 +44,9 @@ final class Recorder {
     static final Duration PATIENCE = Duration.ofSeconds(45);
 
     private final EventJournal journal;
-    private final SoundFolder sounds;
     private final Clock clock;
     private final LeftOpen left;
+    private final Origins origins;
     private final Supplier<UUID> ids;
     private final String grammarVersion;
     private final String modelName;
@@ -56,35 +54,7 @@ final class Recorder {
     private Dialog dialog = Dialog.START;
     private boolean paused;
     private @Nullable String operator;
-    private @Nullable Kept current;
-    private @Nullable Kept waiting;
-    private @Nullable ByHand byHand;
     private Instant askedAt = Instant.EPOCH;
-
-    /**
-     * An utterance with its place in the sound folder.
-     *
-     * @param name of its file
-     * @param isWritten whether the file could be written
-     * @param open the open statement it is, if it is one
-     */
-    private record Kept(Heard heard, String name, boolean isWritten, LeftOpen.@Nullable Slip open) {
-        /** Its file, if it has one. */
-        @Nullable
-        String sound() {
-            return isWritten ? name : null;
-        }
-    }
-
-    /**
-     * How the pending statement came, where it was not spoken just now.
-     *
-     * @param at what its times are counted from
-     * @param words it in words, should it be left
-     * @param mends the open statement in whose place it comes
-     */
-    private record ByHand(
-            Instant at, List<String> words, @Nullable UUID mends) {}
 
     /** @param herd the calves that can be spoken of, with all that the record knows of them */
     Recorder(
@@ -96,8 +66,8 @@ final class Recorder {
             String grammarVersion,
             String modelName) {
         this.journal = journal;
-        this.sounds = sounds;
         this.left = new LeftOpen(journal, sounds);
+        this.origins = new Origins(sounds, left);
         this.clock = clock;
         this.ids = ids;
         this.grammarVersion = grammarVersion;
@@ -148,19 +118,13 @@ final class Recorder {
     }
 
     /**
-     * Takes prints into the record. They are no entry that somebody confirmed, so that an undo goes past them.
+     * Takes facts into the record that nobody has to confirm, such as prints. An undo goes past them.
      *
      * @return empty if the record took them, else why not
      */
-    Optional<String> notePrints(List<NewEvent> prints) {
+    Optional<String> take(List<NewEvent> facts) {
         try {
-            herd = herd.plus(journal.append(prints.stream()
-                    .map(print -> new NewEvent(
-                            print.calf(),
-                            print.event(),
-                            print.occurredAt(),
-                            print.provenance().by(operator)))
-                    .toList()));
+            save(facts);
             return Optional.empty();
         } catch (JournalException failure) {
             return Optional.of(LeftOpen.sentence(failure));
@@ -211,23 +175,25 @@ final class Recorder {
             return step(new DialogInput.Ordered(control.control(), control.calf(), Provenance.Source.VOICE));
         }
         List<Prompt> prompts = new ArrayList<>();
-        Kept kept = keepSound(heard, prompts);
-        Provenance provenance = new Provenance(
-                Provenance.Source.VOICE,
-                meaning.words(),
-                meaning.verdict(),
-                grammarVersion,
-                modelName,
-                kept.sound(),
-                null);
-        if (meaning instanceof Interpretation.Understood understood) {
-            prompts.addAll(step(new DialogInput.Said(understood.statement(), List.of(), provenance, heard.goesOn())));
-        } else if (meaning instanceof Interpretation.Unsure unsure) {
-            prompts.addAll(step(new DialogInput.Said(unsure.best(), unsure.doubts(), provenance, heard.goesOn())));
-        } else {
-            prompts.addAll(step(new DialogInput.NotUnderstood(provenance)));
-        }
+        Provenance provenance = spoken(meaning, origins.keep(heard, prompts));
+        prompts.addAll(step(
+                said(meaning, provenance, heard.goesOn()).orElseGet(() -> new DialogInput.NotUnderstood(provenance))));
         return prompts;
+    }
+
+    private Provenance spoken(Interpretation meaning, @Nullable String sound) {
+        return new Provenance(
+                Provenance.Source.VOICE, meaning.words(), meaning.verdict(), grammarVersion, modelName, sound, null);
+    }
+
+    /** Empty where it is no statement. */
+    private static Optional<DialogInput> said(Interpretation meaning, Provenance provenance, boolean goesOn) {
+        if (meaning instanceof Interpretation.Understood understood) {
+            return Optional.of(new DialogInput.Said(understood.statement(), List.of(), provenance, goesOn));
+        }
+        return meaning instanceof Interpretation.Unsure unsure
+                ? Optional.of(new DialogInput.Said(unsure.best(), unsure.doubts(), provenance, goesOn))
+                : Optional.empty();
     }
 
     /**
@@ -241,30 +207,19 @@ final class Recorder {
         Provenance keys = new Provenance(
                 Provenance.Source.BUTTON, List.of(), null, null, null, mends == null ? null : soundOf(mends), null);
         List<Prompt> prompts = step(new DialogInput.Said(statement, doubts, keys, false));
-        byHand = new ByHand(clock.instant(), words, mends == null ? null : mends.id());
+        origins.waits(new Origins.NotSpoken(clock.instant(), words, mends == null ? null : mends.id()));
         return prompts;
     }
 
     /** Takes what is made of an open statement by now; it is asked about, whatever was made of it. */
     List<Prompt> heardAgain(Interpretation meaning, OpenStatement open) {
         left.tryAgain();
-        Provenance provenance = new Provenance(
-                Provenance.Source.VOICE,
-                meaning.words(),
-                meaning.verdict(),
-                grammarVersion,
-                modelName,
-                soundOf(open),
-                null);
-        List<Prompt> prompts;
-        if (meaning instanceof Interpretation.Understood understood) {
-            prompts = step(new DialogInput.Said(understood.statement(), List.of(), provenance, false));
-        } else if (meaning instanceof Interpretation.Unsure unsure) {
-            prompts = step(new DialogInput.Said(unsure.best(), unsure.doubts(), provenance, false));
-        } else {
+        Optional<DialogInput> said = said(meaning, spoken(meaning, soundOf(open)), false);
+        if (said.isEmpty()) {
             return List.of(new Prompt.NotUnderstood());
         }
-        byHand = new ByHand(open.statement().from(), meaning.words(), open.id());
+        List<Prompt> prompts = step(said.get());
+        origins.waits(new Origins.NotSpoken(open.statement().from(), meaning.words(), open.id()));
         return prompts;
     }
 
@@ -292,7 +247,7 @@ final class Recorder {
      * @return empty if the record took it, else why not
      */
     Optional<String> keepAsNote(OpenStatement open, CalfId calf) {
-        Optional<String> refused = notePrints(List.of(new NewEvent(
+        Optional<String> refused = take(List.of(new NewEvent(
                 calf,
                 new Event.VoiceNoteTaken(soundOf(open)),
                 open.statement().from(),
@@ -350,33 +305,6 @@ final class Recorder {
         return meaning instanceof Interpretation.ControlHeard heard && heard.control() == Control.WAKE_UP_RECORDER;
     }
 
-    private Kept keepSound(Heard heard, List<Prompt> prompts) {
-        Kept before = heard.goesOn() ? current : null;
-        if (before != null && before.open() != null) {
-            left.settle(before.open(), "the speaker went on");
-            tellUnlessKept(before.open(), prompts);
-        }
-        String name = before == null ? sounds.newName() : before.name();
-        Kept kept;
-        try {
-            sounds.write(name, heard.sound());
-            kept = new Kept(heard, name, true, null);
-        } catch (AudioException failure) {
-            prompts.add(new Prompt.NotKept(LeftOpen.sentence(failure)));
-            kept = new Kept(heard, name, false, null);
-        }
-        current = kept;
-        return kept;
-    }
-
-    /** Nothing is called kept that is not. */
-    private void tellUnlessKept(LeftOpen.Slip slip, List<Prompt> prompts) {
-        if (!slip.isKept()) {
-            prompts.removeIf(Prompt.KeptOpen.class::isInstance);
-            prompts.add(new Prompt.NotKept(left.refusal()));
-        }
-    }
-
     private List<Prompt> step(DialogInput input) {
         List<Prompt> prompts = new ArrayList<>();
         DialogStep step = dialog.step(input, herd, clock.instant(), ids);
@@ -386,20 +314,20 @@ final class Recorder {
                     || (paused && order.control() != Control.WAKE_UP_RECORDER);
         }
         prompts.addAll(step.prompts());
-        step.keep().forEach(kept -> leave(kept).ifPresent(slip -> tellUnlessKept(slip, prompts)));
+        step.keep().forEach(kept -> origins.leave(kept, prompts));
         if (input instanceof DialogInput.Said) {
-            waiting = current;
+            origins.waits();
             askedAt = clock.instant();
-        }
-        if (input instanceof DialogInput.Said || dialog.pending() == null) {
-            byHand = null;
+        } else if (dialog.pending() == null) {
+            origins.isAnswered();
         }
         if (!step.append().isEmpty()) {
-            ByHand hand = byHand;
+            Optional<UUID> mends = origins.mends();
             prompts.addAll(step(append(step)));
             // An undo leaves what waits as it is.
-            if (hand != null && hand.mends() != null && dialog.pending() == null) {
-                settle(hand.mends(), "mended").ifPresent(refusal -> prompts.add(new Prompt.NotKept(refusal)));
+            if (dialog.pending() == null) {
+                mends.flatMap(open -> settle(open, "mended"))
+                        .ifPresent(refusal -> prompts.add(new Prompt.NotKept(refusal)));
             }
         }
         return prompts;
@@ -407,62 +335,21 @@ final class Recorder {
 
     private DialogInput append(DialogStep step) {
         try {
-            List<RecordedEvent> saved = journal.append(step.append().stream()
-                    .map(fact -> new NewEvent(
-                            fact.calf(),
-                            fact.event(),
-                            fact.occurredAt(),
-                            fact.provenance().by(operator)))
-                    .toList());
-            herd = herd.plus(saved);
-            return new DialogInput.Committed(saved);
+            return new DialogInput.Committed(save(step.append()));
         } catch (JournalException failure) {
             return new DialogInput.Failed(LeftOpen.sentence(failure));
         }
     }
 
-    /** What nobody confirmed is left open: what was spoken with its sound, what was pressed in words. */
-    private Optional<LeftOpen.Slip> leave(DialogStep.Kept one) {
-        ByHand hand = byHand;
-        if (hand == null || one.why().equals("not understood")) {
-            return Optional.of(keepOpen(one));
-        }
-        if (hand.mends() != null || one.why().equals("cancelled")) {
-            // What it mends is still open; and what was pressed by mistake is nobody's.
-            return Optional.empty();
-        }
-        return Optional.of(left.leave(
-                new NewOpenStatement(
-                        hand.at(), Duration.ZERO, "by hand", hand.words(), null, NewOpenStatement.NO_SOUND),
-                null,
-                null));
-    }
-
-    private LeftOpen.Slip keepOpen(DialogStep.Kept one) {
-        Kept of = waiting != null && isOf(waiting, one.provenance()) ? waiting : current;
-        if (of == null) {
-            throw new AssertionError("a statement was left that nobody heard: " + one);
-        }
-        Heard heard = of.heard();
-        LeftOpen.Slip slip = left.leave(
-                new NewOpenStatement(
-                        heard.speech().start(),
-                        heard.sound().duration(),
-                        heard.meaning().verdict(),
-                        heard.meaning().words(),
-                        null,
-                        of.name()),
-                of.isWritten() ? null : heard.sound(),
-                one.why().equals("cancelled") ? one.why() : null);
-        if (!one.why().equals("cancelled") && of.equals(current)) {
-            current = new Kept(heard, of.name(), of.isWritten(), slip);
-        }
-        return slip;
-    }
-
-    /** By its sound; where that could not be written, by its words. */
-    private static boolean isOf(Kept kept, Provenance provenance) {
-        return Objects.equals(kept.sound(), provenance.sound())
-                && (kept.isWritten() || kept.heard().meaning().words().equals(provenance.words()));
+    private List<RecordedEvent> save(List<NewEvent> facts) {
+        List<RecordedEvent> saved = journal.append(facts.stream()
+                .map(fact -> new NewEvent(
+                        fact.calf(),
+                        fact.event(),
+                        fact.occurredAt(),
+                        fact.provenance().by(operator)))
+                .toList());
+        herd = herd.plus(saved);
+        return saved;
     }
 }

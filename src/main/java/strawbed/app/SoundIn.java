@@ -10,7 +10,8 @@ interface SoundIn extends AutoCloseable {
     /** As {@link strawbed.audio.LiveMicrophone#poll}. */
     Optional<Sound> poll(Duration wait, boolean mayJump);
 
-    MicrophoneState state();
+    /** As {@link strawbed.audio.LiveMicrophone#changed}. */
+    Optional<MicrophoneState> changed();
 
     /** What to do about its state. */
     String sentence();

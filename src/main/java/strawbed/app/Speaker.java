@@ -87,6 +87,11 @@ final class Speaker implements Mouth, AutoCloseable {
     }
 
     @Override
+    public Optional<String> trouble() {
+        return sink.trouble();
+    }
+
+    @Override
     public void stop() {
         stops.incrementAndGet();
         sink.stop();

@@ -159,7 +159,7 @@ final class Stage implements AutoCloseable {
                     answers,
                     station,
                     older,
-                    new CardPrinting(messages, settings, recorder::notePrints),
+                    new CardPrinting(messages, settings, recorder::take),
                     settings);
         } catch (RuntimeException failure) {
             journal.close();

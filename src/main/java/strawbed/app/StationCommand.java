@@ -51,27 +51,34 @@ final class StationCommand implements Callable<Integer> {
                     "There is no screen that a window can be opened on. Start it where one is, or use"
                             + " \"strawbed listen\" in a terminal.");
         }
-        int[] size = size();
-        new Opened(settings, program.err()).run(size);
+        new Opened(settings, program.err()).run(size());
         return 0;
     }
 
-    private int[] size() {
+    /** Of a window, in dots. */
+    private record Size(int width, int height) {}
+
+    /** Empty for the whole screen. */
+    private Optional<Size> size() {
         if (window == null) {
-            return new int[0];
+            return Optional.empty();
         }
         String[] sides = window.split("x", -1);
         try {
             if (sides.length == 2) {
-                int[] size = {Integer.parseInt(sides[0]), Integer.parseInt(sides[1])};
-                if (size[0] >= 200 && size[1] >= 200 && size[0] <= 20_000 && size[1] <= 20_000) {
-                    return size;
+                Size size = new Size(Integer.parseInt(sides[0]), Integer.parseInt(sides[1]));
+                if (isASize(size.width()) && isASize(size.height())) {
+                    return Optional.of(size);
                 }
             }
         } catch (NumberFormatException e) {
             throw notASize(e);
         }
         throw notASize(null);
+    }
+
+    private static boolean isASize(int dots) {
+        return dots >= 200 && dots <= 20_000;
     }
 
     private BadInputException notASize(@Nullable Exception cause) {
@@ -95,7 +102,7 @@ final class StationCommand implements Callable<Integer> {
             this.err = err;
         }
 
-        void run(int[] size) {
+        void run(Optional<Size> size) {
             Choices choices = choices();
             Messages messages = messages(choices);
             StationWindow window = StationWindow.made(
@@ -107,11 +114,7 @@ final class StationCommand implements Callable<Integer> {
             StationWindow.onItsThread(() -> {
                 look(window, choices);
                 window.show(Screens.starting(messages));
-                if (size.length == 0) {
-                    window.open();
-                } else {
-                    window.open(size[0], size[1]);
-                }
+                size.ifPresentOrElse(given -> window.open(given.width(), given.height()), window::open);
             });
             try {
                 listen(window, choices, messages);

@@ -11,7 +11,6 @@ import java.util.concurrent.LinkedBlockingQueue;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.AudioException;
 import strawbed.audio.Cue;
-import strawbed.audio.MicrophoneState;
 import strawbed.audio.Sound;
 import strawbed.audio.SoundCondition;
 import strawbed.care.DueItem;
@@ -43,12 +42,6 @@ final class StationLoop {
     /** As long as a block of sound lasts, nearly: the loop goes round with the sound. */
     private static final Duration WAIT = Duration.ofMillis(50);
 
-    /** People go on speaking after a pause: the voice begins so long after the last word. */
-    private static final Duration BEFORE_READ_BACK = Duration.ofMillis(1200);
-
-    /** Where it never becomes quiet, because machines bang, the voice begins all the same. */
-    private static final Duration LONGEST_WAIT = Duration.ofSeconds(4);
-
     /** What the voice leaves in the room. */
     private static final Duration ECHO = Duration.ofMillis(200);
 
@@ -61,7 +54,9 @@ final class StationLoop {
 
     private final Stage stage;
     private final SoundIn in;
+    private final MicrophoneWatch watch;
     private final Mouth mouth;
+    private final Speech speech;
     private final StationDesk desk;
     private final Panel panel;
     private final Beside beside;
@@ -75,18 +70,13 @@ final class StationLoop {
     private String news = "";
     private boolean talking;
     private boolean ended;
-    private Optional<MicrophoneState> state = Optional.empty();
     private List<DueItem> due = List.of();
     private List<OpenStatement> open = List.of();
-    private List<String> toSay = List.of();
-    private Instant sayAt = Instant.MAX;
-    private Instant sayAtLast = Instant.MAX;
     private Instant deafUntil = Instant.MIN;
     private Instant dueAt = Instant.MIN;
     private Instant shownAt = Instant.MIN;
     private Instant levelAt = Instant.MIN;
     private Instant announcedAt = Instant.MIN;
-    private Instant lastWord = Instant.MIN;
 
     /** What the station is seen on. Its methods return at once. */
     interface Panel {
@@ -104,7 +94,9 @@ final class StationLoop {
     StationLoop(Stage stage, SoundIn in, Mouth mouth, StationDesk desk, Panel panel, Beside beside) {
         this.stage = stage;
         this.in = in;
+        this.watch = new MicrophoneWatch(in);
         this.mouth = mouth;
+        this.speech = new Speech(mouth);
         this.desk = desk;
         this.panel = panel;
         this.beside = beside;
@@ -143,7 +135,7 @@ final class StationLoop {
             stage.accept(block).ifPresent(this::answered);
         }
         if (stage.isSpeaking()) {
-            lastWord = now();
+            speech.hears(now());
         }
     }
 
@@ -160,7 +152,7 @@ final class StationLoop {
             return;
         }
         if (desk.choices().headset()) {
-            hush();
+            speech.hush();
         }
         tell(answer.prompts());
         stage.answers().ofSound(answer.heard()).ifPresent(advice -> news = advice);
@@ -178,12 +170,8 @@ final class StationLoop {
         boolean isQuestion = false;
         for (Prompt prompt : prompts) {
             if (prompt instanceof Prompt.NothingToPutOff && announcer.putOff(now())) {
-                String done = messages()
-                        .text(
-                                MessageKey.STATION_PUT_OFF_DONE,
-                                minutes(desk.choices().putOffFor()));
-                shown.add(done);
-                spoken.add(done);
+                shown.add(desk.due().putOff(desk.choices().putOffFor()));
+                spoken.add(desk.due().saidPutOff());
                 continue;
             }
             Answers.Said said = stage.answers().said(prompt, stage.herd(), desk);
@@ -198,10 +186,11 @@ final class StationLoop {
         told = new Told(word(prompts), text);
         news = "";
         Cues.of(prompts).ifPresent(cue -> mouth.play(cue.sound()));
-        // A question waits for quiet, as the speaker may go on; what was decided is told at once.
-        toSay = spoken;
-        sayAt = isQuestion && !lastWord.equals(Instant.MIN) ? lastWord.plus(BEFORE_READ_BACK) : now();
-        sayAtLast = sayAt.plus(LONGEST_WAIT);
+        if (isQuestion) {
+            speech.ask(spoken, now());
+        } else {
+            speech.tell(spoken, now());
+        }
         refresh();
         returnToNow();
     }
@@ -235,29 +224,10 @@ final class StationLoop {
         }
     }
 
-    private void sayWhatWaits() {
-        if (toSay.isEmpty()) {
-            return;
-        }
-        if (stage.isSpeaking() && now().isBefore(sayAtLast)) {
-            sayAt = now().plus(BEFORE_READ_BACK);
-        } else if (!now().isBefore(sayAt) || !now().isBefore(sayAtLast)) {
-            if (desk.choices().voice()) {
-                toSay.forEach(mouth::say);
-            }
-            toSay = List.of();
-        }
-    }
-
-    private void hush() {
-        toSay = List.of();
-        mouth.stop();
-    }
-
     // Keys.
 
     private void doAct(Act act) {
-        hush();
+        speech.hush();
         news = "";
         try {
             act(act);
@@ -306,7 +276,7 @@ final class StationLoop {
             open(again.open()).ifPresent(this::hearAgain);
         } else if (act instanceof Act.Settle settle) {
             open(settle.open())
-                    .ifPresent(one -> settled(stage.settle(one, settle.why()), MessageKey.STATION_THROWN_AWAY));
+                    .ifPresent(one -> settled(stage.settle(one, settle.why().word()), MessageKey.STATION_THROWN_AWAY));
         } else if (act instanceof Act.KeepAsNote note) {
             open(note.open())
                     .ifPresent(one -> settled(stage.keepAsNote(one, note.calf()), MessageKey.STATION_NOTE_KEPT));
@@ -366,7 +336,7 @@ final class StationLoop {
     private void look() {
         Instant now = now();
         tell(stage.tick());
-        sayWhatWaits();
+        speech.look(now, stage.isSpeaking(), desk.choices().voice());
         microphone();
         if (!now.isBefore(levelAt)) {
             levelAt = now.plus(EACH_LEVEL);
@@ -386,23 +356,18 @@ final class StationLoop {
     }
 
     private void microphone() {
-        MicrophoneState is = in.state();
-        if (state.equals(Optional.of(is))) {
-            return;
-        }
-        boolean wasBad = state.filter(StationLoop::isBad).isPresent();
-        state = Optional.of(is);
-        if (isBad(is) && !wasBad) {
+        MicrophoneWatch.News since = watch.look();
+        if (since == MicrophoneWatch.News.LOST) {
+            // A sentence that was cut off is heard as far as it came.
+            stage.finish().ifPresent(this::answered);
             mouth.play(Cue.PROBLEM.sound());
             if (desk.choices().voice()) {
                 mouth.say(in.sentence());
             }
         }
-        show();
-    }
-
-    private static boolean isBad(MicrophoneState state) {
-        return state != MicrophoneState.OPENING && state != MicrophoneState.LISTENING;
+        if (since != MicrophoneWatch.News.NONE) {
+            show();
+        }
     }
 
     private void announce(Instant now) {
@@ -421,9 +386,7 @@ final class StationLoop {
                     messages().text(MessageKey.STATION_READY),
                     messages().text(MessageKey.STATION_LATE, calf, desk.due().what(item)));
             mouth.play(Cue.QUESTION.sound());
-            toSay = List.of(desk.due().late(item, stage.herd()));
-            sayAt = now;
-            sayAtLast = now.plus(LONGEST_WAIT);
+            speech.tell(List.of(desk.due().late(item, stage.herd())), now);
         });
     }
 
@@ -462,10 +425,10 @@ final class StationLoop {
     }
 
     private Sign sign() {
-        if (state.filter(StationLoop::isBad).isPresent()) {
+        if (watch.isLost()) {
             return Sign.NO_SOUND;
         }
-        if (!state.equals(Optional.of(MicrophoneState.LISTENING))) {
+        if (!watch.isReady()) {
             return Sign.STARTING;
         }
         if (stage.isPaused()) {
@@ -478,17 +441,15 @@ final class StationLoop {
     }
 
     private String note() {
-        if (state.filter(StationLoop::isBad).isPresent()) {
+        if (watch.isLost()) {
             return in.sentence();
         }
         if (!news.isEmpty()) {
             return news;
         }
-        return in.clips() ? messages().word(SoundCondition.TOO_LOUD) : "";
-    }
-
-    private String minutes(Duration time) {
-        return desk.due().shortly(time);
+        return in.clips()
+                ? messages().word(SoundCondition.TOO_LOUD)
+                : mouth.trouble().orElse("");
     }
 
     private Messages messages() {

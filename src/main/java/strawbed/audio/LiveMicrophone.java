@@ -277,11 +277,6 @@ public final class LiveMicrophone implements AutoCloseable {
         return from == null ? FLOOR_DECIBEL : from.level();
     }
 
-    /** The name, for the log and the screen. */
-    public String name() {
-        return name;
-    }
-
     /** How many blocks of 20 ms were lost because nobody polled them in time. */
     public long dropped() {
         synchronized (counts) {

@@ -34,8 +34,8 @@ public sealed interface Act {
     /** An open statement is heard once more, with what is known by now. */
     record HearAgain(UUID open) implements Act {}
 
-    /** An open statement comes to its end. */
-    record Settle(UUID open, String why) implements Act {}
+    /** An open statement is thrown away; its sound is kept. */
+    record Settle(UUID open, ThrownAway why) implements Act {}
 
     /** An open statement becomes a note on a calf. */
     record KeepAsNote(UUID open, CalfId calf) implements Act {}

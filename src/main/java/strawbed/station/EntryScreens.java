@@ -18,12 +18,14 @@ import strawbed.entry.EntryGroup;
 import strawbed.entry.EntryKind;
 import strawbed.entry.FarmChoices;
 import strawbed.entry.Outcome;
+import strawbed.entry.Refusal;
 import strawbed.statement.CalfReference;
 import strawbed.statement.SaidFact;
 import strawbed.statement.SpeechTime;
 import strawbed.text.CalfNames;
 import strawbed.text.EntryPhrases;
 import strawbed.text.EventPhrases;
+import strawbed.text.MessageKey;
 
 /** The pages on which facts are entered by keys: whose they are, what happened, and what has to be known of it. */
 final class EntryScreens {
@@ -79,7 +81,7 @@ final class EntryScreens {
                 new Act.Go(new Place.Now()));
     }
 
-    private Key named(strawbed.text.MessageKey label, CalfKind kind, Optional<UUID> mends, Known known) {
+    private Key named(MessageKey label, CalfKind kind, Optional<UUID> mends, Known known) {
         CalfDraft draft = CalfDraft.start(kind, moment(known, mends));
         return frame.key(label, Rank.USUAL, new Act.Go(new Place.Naming(draft, Typed.NOTHING, mends)));
     }
@@ -145,7 +147,7 @@ final class EntryScreens {
                 : new Place.Naming(draft, place.typed().refused(why(outcome)), place.mends());
     }
 
-    private static strawbed.entry.Refusal why(Outcome<?> outcome) {
+    private static Refusal why(Outcome<?> outcome) {
         return ((Outcome.Refused<?>) outcome).why();
     }
 

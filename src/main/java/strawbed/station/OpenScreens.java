@@ -3,6 +3,7 @@ package strawbed.station;
 import static strawbed.text.MessageKey.*;
 
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -10,7 +11,6 @@ import strawbed.care.Farm;
 import strawbed.journal.NewOpenStatement;
 import strawbed.journal.OpenStatement;
 import strawbed.text.Figures;
-import strawbed.text.MessageKey;
 
 /** What was said and not confirmed: to hear it, to mend it, to keep it as a note, to throw it away. */
 record OpenScreens(Frame frame, CalfScreens calves, ZoneId zone) {
@@ -69,8 +69,8 @@ record OpenScreens(Frame frame, CalfScreens calves, ZoneId zone) {
     }
 
     Screen throwAway(UUID id, Known known) {
-        List<Key> keys = List.of(STATION_WAS_NOISE, STATION_WAS_TALK, STATION_WAS_RECORDED, STATION_WAS_WRONG).stream()
-                .map(why -> reason(id, why))
+        List<Key> keys = Arrays.stream(ThrownAway.values())
+                .map(why -> Key.of(frame.messages().word(why), Rank.USUAL, new Act.Settle(id, why)))
                 .toList();
         return frame.near(
                 known,
@@ -78,9 +78,5 @@ record OpenScreens(Frame frame, CalfScreens calves, ZoneId zone) {
                 new Body.Choices(keys),
                 List.of(),
                 new Act.Go(new Place.OneOpen(id)));
-    }
-
-    private Key reason(UUID id, MessageKey why) {
-        return Key.of(frame.text(why), Rank.USUAL, new Act.Settle(id, frame.text(why)));
     }
 }

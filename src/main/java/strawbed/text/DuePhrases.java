@@ -176,9 +176,14 @@ public final class DuePhrases {
                 : when(item, now);
     }
 
-    /** A length of time, shortly. */
-    public String shortly(Duration duration) {
-        return figures.shortly(duration);
+    /** That a task is quiet for so long. */
+    public String putOff(Duration time) {
+        return written.text(MessageKey.STATION_PUT_OFF_DONE, figures.shortly(time));
+    }
+
+    /** The same for the voice. */
+    public String saidPutOff() {
+        return spoken.text(MessageKey.STATION_PUT_OFF_DONE);
     }
 
     /** What the herd's list comes to in one spoken sentence: its first open item, and how many more the next hour has. */

@@ -3,6 +3,7 @@ package strawbed.window;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
+import strawbed.station.Rank;
 
 /** Where keys go. All in dots. */
 final class KeyGrid {
@@ -88,8 +89,7 @@ final class KeyGrid {
 
     /** Yes and no are further apart than others. */
     private static int gap(BigKey left, BigKey right, Units units) {
-        boolean isAnswer =
-                left.key().rank() == strawbed.station.Rank.YES && right.key().rank() == strawbed.station.Rank.NO;
+        boolean isAnswer = left.key().rank() == Rank.YES && right.key().rank() == Rank.NO;
         return units.px(isAnswer ? Measures.WIDE_GAP : Measures.GAP);
     }
 }

@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 
 /** Something that must be known, across the whole width. */
 final class NoteBand extends Part {
-    static final double HEIGHT = 10;
+    static final double HEIGHT = 11;
     private static final long serialVersionUID = 1;
     private final String note;
 
@@ -16,7 +16,7 @@ final class NoteBand extends Part {
     private Fitted text() {
         double edge = paint.px(Measures.BETWEEN);
         return paint.bold(
-                note, getWidth() - 2 * edge, getHeight(), Measures.LEAST_CAPITALS, Measures.LEAST_CAPITALS * 0.55);
+                note, getWidth() - 2 * edge, getHeight(), Measures.LEAST_CAPITALS, Measures.DETAIL_CAPITALS * 0.95);
     }
 
     @Override

@@ -2,6 +2,7 @@ package strawbed.window;
 
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.stream.Stream;
 import strawbed.station.Body;
 import strawbed.station.DueRow;
 
@@ -11,6 +12,11 @@ final class ReadyPart extends Part {
 
     /** One row of what is due, with air around it. */
     private static final double ROW = 13;
+
+    /** Where the word for two metres ends, and one line below it. */
+    private static final double BELOW_WORD = 25;
+
+    private static final double LINE = 9;
 
     private static final double CALF_SHARE = 0.17;
     private static final double WHAT_SHARE = 0.42;
@@ -41,7 +47,9 @@ final class ReadyPart extends Part {
 
     /** How many rows have room. */
     int rows() {
-        return isLong() ? 0 : Math.min(ready.due().size(), (int) ((getHeight() - headHeight()) / paint.px(ROW)));
+        Room room = room();
+        double end = Math.max(headHeight(), ready.text().isEmpty() ? 0 : room.top() + room.height());
+        return Math.max(0, Math.min(ready.due().size(), (int) ((getHeight() - end) / paint.px(ROW))));
     }
 
     @Override
@@ -53,7 +61,7 @@ final class ReadyPart extends Part {
 
     @Override
     boolean fits() {
-        return number().isEmptyOrFits() && word().fits() && text().fits();
+        return number().isEmptyOrFits() && word().fits() && in(room()).fits();
     }
 
     private record Head(Fitted text, boolean isEmpty) {
@@ -94,36 +102,34 @@ final class ReadyPart extends Part {
     }
 
     private double textTop() {
-        return paint.isUpright() ? paint.px(28) : paint.px(1);
+        return paint.px(paint.isUpright() ? 29 : 2);
     }
 
-    /** Beside the word; a text that is too long for that, such as a caution, takes the room of what is due. */
-    private Fitted text() {
-        return isLong()
-                ? paint.regular(
-                        ready.text(),
-                        getWidth(),
-                        getHeight() - longTop(),
-                        Measures.NEAR_CAPITALS,
-                        Measures.DETAIL_CAPITALS * 0.95)
-                : besideTheWord();
+    /** Where a text goes, in dots, and how small its capitals may become, in units. */
+    private record Room(double left, double top, double width, double height, double least) {}
+
+    private Fitted in(Room room) {
+        return paint.regular(ready.text(), room.width(), room.height(), Measures.NEAR_CAPITALS, room.least());
     }
 
-    private double longTop() {
-        return paint.px(26);
-    }
-
-    private boolean isLong() {
-        return !besideTheWord().fits();
-    }
-
-    private Fitted besideTheWord() {
-        return paint.regular(
-                ready.text(),
+    /**
+     * The first room that the text fits: beside the word; in one line below it; else, as a caution may need, all of what
+     * is due.
+     */
+    private Room room() {
+        double below = paint.px(BELOW_WORD);
+        Room beside = new Room(
+                textLeft(),
+                textTop(),
                 getWidth() - textLeft(),
                 headHeight() - textTop() - paint.px(2),
-                Measures.NEAR_CAPITALS,
                 Measures.LEAST_CAPITALS);
+        Room line = new Room(0, below, getWidth(), paint.px(LINE), Measures.LEAST_CAPITALS);
+        Room all = new Room(0, below, getWidth(), getHeight() - below, Measures.DETAIL_CAPITALS * 0.95);
+        return Stream.of(beside, line)
+                .filter(room -> in(room).fits())
+                .findFirst()
+                .orElse(all);
     }
 
     @Override
@@ -135,7 +141,8 @@ final class ReadyPart extends Part {
         }
         Brush.write(g, word(), wordLeft(), top);
         if (!ready.text().isEmpty()) {
-            Brush.write(g, text(), isLong() ? 0 : textLeft(), isLong() ? longTop() : textTop() + paint.px(1));
+            Room room = room();
+            Brush.write(g, in(room), room.left(), room.top());
         }
         List<DueRow> rows = ready.due().subList(0, rows());
         double y = getHeight() - rows.size() * (double) paint.px(ROW);

@@ -279,6 +279,11 @@ public final class ScreenPanel extends JPanel {
         return capitals;
     }
 
+    /** How many of the things that are due have room; for tests. */
+    public int dueRows() {
+        return parts(ReadyPart.class).stream().mapToInt(ReadyPart::rows).sum();
+    }
+
     /** What does not have room, by what it says; for tests. */
     public List<String> tooLong() {
         List<String> tooLong = new ArrayList<>();

@@ -200,7 +200,7 @@ class RecorderTest {
                 new Event.CardPrinted(1, Term.Printout.HUTCH_CARD, Term.CardSize.FOUR_BY_SIX_INCH),
                 clock.instant(),
                 Provenance.of(Provenance.Source.COMMAND));
-        assertThat(recorder.notePrints(List.of(print))).isEmpty();
+        assertThat(recorder.take(List.of(print))).isEmpty();
         assertThat(journal.all().get(journal.all().size() - 1).provenance().operator())
                 .isEqualTo("Ines");
 
@@ -218,7 +218,7 @@ class RecorderTest {
                 new Event.CardPrinted(1, Term.Printout.HUTCH_CARD, Term.CardSize.FOUR_BY_SIX_INCH),
                 clock.instant(),
                 Provenance.of(Provenance.Source.COMMAND));
-        assertThat(recorder.notePrints(List.of(print))).contains("The disk is full.");
+        assertThat(recorder.take(List.of(print))).contains("The disk is full.");
         assertThat(recorder.herd().byNumber("12").orElseThrow().prints()).isEmpty();
     }
 

@@ -46,6 +46,7 @@ import strawbed.station.Choices;
 import strawbed.station.Known;
 import strawbed.station.Place;
 import strawbed.station.Sign;
+import strawbed.station.ThrownAway;
 import strawbed.text.Messages;
 import strawbed.voice.FreeTtsVoice;
 
@@ -90,6 +91,7 @@ class StationLoopIT {
     private final class Microphone implements SoundIn {
         private final Deque<short[]> blocks = new ArrayDeque<>();
         private MicrophoneState state = MicrophoneState.LISTENING;
+        private @Nullable MicrophoneState told;
         private long position;
 
         @Override
@@ -106,8 +108,10 @@ class StationLoopIT {
         }
 
         @Override
-        public MicrophoneState state() {
-            return state;
+        public Optional<MicrophoneState> changed() {
+            boolean isNew = told != state;
+            told = state;
+            return isNew ? Optional.of(state) : Optional.empty();
         }
 
         @Override
@@ -138,6 +142,7 @@ class StationLoopIT {
     private static final class Ears implements Mouth {
         private final List<String> said = new ArrayList<>();
         private final List<Sound> played = new ArrayList<>();
+        private Optional<String> trouble = Optional.empty();
         private boolean speaking;
         private int stops;
 
@@ -149,6 +154,11 @@ class StationLoopIT {
         @Override
         public void play(Sound sound) {
             played.add(sound);
+        }
+
+        @Override
+        public Optional<String> trouble() {
+            return trouble;
         }
 
         @Override
@@ -207,6 +217,7 @@ class StationLoopIT {
         Settings settings = new Settings(data, Optional.empty(), clock, BARN);
         StringWriter err = new StringWriter();
         stage = Stage.open(settings, clock.instant(), new PrintWriter(err, true));
+        microphone.told = null;
         Choices choices = StationFile.in(data).choices();
         StationDesk desk = new StationDesk(
                 settings,
@@ -342,6 +353,25 @@ class StationLoopIT {
         assertThat(eyes.known().pending()).as("no new start is needed").isPresent();
     }
 
+    @Test
+    void a_speaker_that_is_gone_is_told_on_the_screen() throws Exception {
+        opens();
+        ears.trouble = Optional.of("The speaker went away; plug it in again.");
+        waits(Duration.ofSeconds(1));
+        assertThat(eyes.known().note()).isEqualTo("The speaker went away; plug it in again.");
+    }
+
+    @Test
+    void a_sentence_that_the_microphone_cut_off_is_heard_as_far_as_it_came() throws Exception {
+        opens();
+        says("calf twelve, heifer");
+        assertThat(eyes.known().pending()).as("it is not quiet yet").isEmpty();
+        microphone.state = MicrophoneState.GONE;
+        waits(Duration.ofMillis(200));
+        assertThat(eyes.known().pending()).isPresent();
+        assertThat(Objects.requireNonNull(stage).isSpeaking()).isFalse();
+    }
+
     private Statement heifer() {
         return new Statement(
                 new CalfReference.Numbered("12"),
@@ -393,7 +423,7 @@ class StationLoopIT {
         assertThat(eyes.known().open()).isEmpty();
         says("what a lovely morning for the milking");
         waits(Duration.ofSeconds(1));
-        presses(new Act.Settle(eyes.known().open().get(0).id(), "It was talk"));
+        presses(new Act.Settle(eyes.known().open().get(0).id(), ThrownAway.TALK));
         assertThat(eyes.known().open()).isEmpty();
     }
 

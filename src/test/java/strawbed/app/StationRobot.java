@@ -26,6 +26,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
@@ -70,9 +72,14 @@ final class StationRobot {
             err.println(missing);
             System.exit(1);
         }
-        int code = ended(station);
-        out.println("ended " + code);
-        System.exit(code);
+        try {
+            int code = ended(station);
+            out.println("ended " + code);
+            System.exit(code);
+        } catch (TimeoutException e) {
+            err.println("the station does not end");
+            System.exit(1);
+        }
     }
 
     private void does(String what, PrintWriter out) throws Exception {
@@ -87,8 +94,9 @@ final class StationRobot {
         touches("End Strawbed");
     }
 
-    private static int ended(CompletableFuture<Integer> station) throws InterruptedException, ExecutionException {
-        return station.get();
+    private static int ended(CompletableFuture<Integer> station)
+            throws InterruptedException, ExecutionException, TimeoutException {
+        return station.get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
     }
 
     // What a person does.
@@ -175,12 +183,13 @@ final class StationRobot {
     // How.
 
     private void touches(String label) throws Exception {
+        // The key before it may have opened another page by now, on which this one has its own place.
+        Thread.sleep(SETTLED_MILLIS);
         JComponent key = sees(label);
         Rectangle place = onItsThread(() -> {
             Point corner = key.getLocationOnScreen();
             return new Rectangle(corner.x, corner.y, key.getWidth(), key.getHeight());
         });
-        Thread.sleep(SETTLED_MILLIS);
         robot.mouseMove((int) place.getCenterX(), (int) place.getCenterY());
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.delay(60);

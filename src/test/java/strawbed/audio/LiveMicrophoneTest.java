@@ -474,7 +474,6 @@ class LiveMicrophoneTest {
         FakeLine line = nextOpens();
         nextFailsWith(Reason.NONE);
         try (LiveMicrophone microphone = microphone()) {
-            assertThat(microphone.name()).isEqualTo("the barn's");
             assertThat(microphone.level()).isEqualTo(-100);
             assertThat(look(microphone)).isEmpty();
             line.give(1, (short) 16_384);

@@ -52,6 +52,7 @@ import strawbed.report.CardWord;
 import strawbed.statement.Doubt;
 import strawbed.station.Meaning;
 import strawbed.station.Sign;
+import strawbed.station.ThrownAway;
 
 /** Every key has its text and every text its key. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -129,6 +130,7 @@ class MessagesTest {
                 Provenance.Source.class,
                 Sign.class,
                 Meaning.class,
+                ThrownAway.class,
                 SoundCondition.class,
                 DueKind.class,
                 DueState.class,

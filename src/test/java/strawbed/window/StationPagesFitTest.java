@@ -76,6 +76,17 @@ class StationPagesFitTest {
         assertThat(tooLong).isEmpty();
     }
 
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void what_is_due_is_seen_beside_what_was_saved(Language language) {
+        Screen now = StationPages.all(language).get("now");
+        for (Size size : Size.values()) {
+            assertThat(panel(size, now, false).dueRows())
+                    .as(language + ", " + size)
+                    .isGreaterThanOrEqualTo(2);
+        }
+    }
+
     /** F-01 to F-03: Duff 2010; MIL-STD-1472E; 25 and 40 mm for gloves: common practice, no published source. */
     @ParameterizedTest
     @EnumSource(Size.class)
