@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -79,7 +80,7 @@ class StationPagesFitTest {
     @ParameterizedTest
     @EnumSource(Language.class)
     void what_is_due_is_seen_beside_what_was_saved(Language language) {
-        Screen now = StationPages.all(language).get("now");
+        Screen now = Objects.requireNonNull(StationPages.all(language).get("now"));
         for (Size size : Size.values()) {
             assertThat(panel(size, now, false).dueRows())
                     .as(language + ", " + size)
