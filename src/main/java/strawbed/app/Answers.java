@@ -18,6 +18,7 @@ import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Statement;
 import strawbed.text.CalfNames;
+import strawbed.text.CareAnswers;
 import strawbed.text.DuePhrases;
 import strawbed.text.EventPhrases;
 import strawbed.text.Messages;
@@ -29,6 +30,8 @@ final class Answers {
     private final Messages messages;
     private final Prompts prompts;
     private final DuePhrases duePhrases;
+    private final CareAnswers shownCare;
+    private final CareAnswers spokenCare;
     private final CalfNames names;
     private final EventPhrases events;
 
@@ -37,18 +40,20 @@ final class Answers {
         this.messages = messages;
         this.prompts = new Prompts(messages, settings.zone(), settings.clock());
         this.duePhrases = new DuePhrases(messages, settings.zone());
+        this.shownCare = CareAnswers.written(messages, settings.zone());
+        this.spokenCare = CareAnswers.spoken(messages, settings.zone());
         this.names = new CalfNames(messages);
         this.events = new EventPhrases(messages, settings.zone());
     }
 
     /** The sentence to show. */
     String shown(Prompt prompt, Herd herd) {
-        return told(prompt, herd, prompts.shown(prompt));
+        return told(prompt, herd, shownCare, prompts.shown(prompt));
     }
 
     /** The sentence to speak. */
     String spoken(Prompt prompt, Herd herd) {
-        return told(prompt, herd, prompts.spoken(prompt));
+        return told(prompt, herd, spokenCare, prompts.spoken(prompt));
     }
 
     /**
@@ -81,16 +86,21 @@ final class Answers {
                 .orElse(told);
     }
 
-    private String told(Prompt prompt, Herd herd, String otherwise) {
+    private String told(Prompt prompt, Herd herd, CareAnswers care, String otherwise) {
         Instant now = settings.clock().instant();
         if (prompt instanceof Prompt.TellDue) {
-            return duePhrases.due(DueList.open(herd, now), herd, now);
+            return care.due(DueList.open(herd, now), herd, now);
         }
         if (prompt instanceof Prompt.TellCalf asked) {
             CalfRecord calf = calf(asked.calf(), herd);
-            return duePhrases.calf(calf, DueList.of(calf, Farm.of(herd), now), now);
+            return care.calf(calf, DueList.of(calf, Farm.of(herd), now), now);
         }
         return otherwise;
+    }
+
+    /** That a task is late. */
+    Said late(DueItem item, Herd herd) {
+        return new Said(shownCare.late(item, herd), spokenCare.late(item, herd));
     }
 
     /** A statement in words: whose it is and what was said, one after the other. */

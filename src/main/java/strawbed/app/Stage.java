@@ -19,13 +19,15 @@ import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.TimeOrderedIds;
+import strawbed.grammar.GrammarException;
 import strawbed.hearing.Heard;
-import strawbed.hearing.Hearing;
 import strawbed.journal.EventJournal;
 import strawbed.journal.OpenStatement;
 import strawbed.journal.sqlite.SqliteEventJournal;
 import strawbed.report.pdf.CardPaper;
 import strawbed.report.pdf.CardPdfException;
+import strawbed.speech.LexiconException;
+import strawbed.speech.vosk.ModelException;
 import strawbed.statement.Control;
 import strawbed.statement.Doubts;
 import strawbed.statement.Listening;
@@ -39,9 +41,8 @@ import strawbed.text.Messages;
  */
 final class Stage implements AutoCloseable {
     private final EventJournal journal;
-    private final Ears ears;
+    private final Attention attention;
     private final Recorder recorder;
-    private final Hearing hearing;
     private final Answers answers;
     private final StationFile station;
     private final OlderCalves older;
@@ -52,9 +53,8 @@ final class Stage implements AutoCloseable {
 
     private Stage(
             EventJournal journal,
-            Ears ears,
+            Attention attention,
             Recorder recorder,
-            Hearing hearing,
             Answers answers,
             StationFile station,
             OlderCalves older,
@@ -65,9 +65,8 @@ final class Stage implements AutoCloseable {
         this.zone = settings.zone();
         this.cards = settings.data().resolve("cards");
         this.journal = journal;
-        this.ears = ears;
+        this.attention = attention;
         this.recorder = recorder;
-        this.hearing = hearing;
         this.answers = answers;
         this.station = station;
         this.older = older;
@@ -108,19 +107,47 @@ final class Stage implements AutoCloseable {
      * @param err for what a person must be told of protocol and grammar
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
-        return open(settings, origin, err, new Messages(Locale.US));
+        return open(settings, origin, err, new Messages(Locale.US), Stage::listening);
     }
 
-    /** The same in the words of a language. */
-    static Stage open(Settings settings, Instant origin, PrintWriter err, Messages messages) {
+    /** The same in the words of a language; where this computer cannot hear, a stage for keys alone. */
+    static Stage openWithKeys(Settings settings, Instant origin, PrintWriter err, Messages messages) {
+        return open(settings, origin, err, messages, Stage::listeningIfItCan);
+    }
+
+    /** How ears are made for the calves of a record. */
+    private interface Hears {
+        Attention with(Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err);
+    }
+
+    private static Attention listening(
+            Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
+        Ears ears = Ears.forCalves(List.copyOf(herd.openNumbers()), loading);
+        ears.told().forEach(err::println);
+        ears.keepWords().forEach(err::println);
+        return new EarsAtWork(ears, ears.hearing(settings, origin));
+    }
+
+    private static Attention listeningIfItCan(
+            Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
+        try {
+            return listening(herd, settings, origin, loading, err);
+        } catch (ModelException | GrammarException | LexiconException | BadInputException deaf) {
+            String why = LeftOpen.sentence(deaf);
+            err.println(why);
+            return new NoEars(why);
+        }
+    }
+
+    private static Stage open(Settings settings, Instant origin, PrintWriter err, Messages messages, Hears hears) {
         // First, as it takes longest and needs nothing of the record.
         try (LoadingEars loading = Ears.beginLoading(settings)) {
-            return open(settings, origin, err, messages, loading);
+            return open(settings, origin, err, messages, hears, loading);
         }
     }
 
     private static Stage open(
-            Settings settings, Instant origin, PrintWriter err, Messages messages, LoadingEars loading) {
+            Settings settings, Instant origin, PrintWriter err, Messages messages, Hears hears, LoadingEars loading) {
         TimeOrderedIds ids = new TimeOrderedIds(settings.clock(), new SecureRandom());
         SqliteEventJournal journal = SqliteEventJournal.open(settings.data(), settings.clock(), settings.zone(), ids);
         try {
@@ -136,26 +163,23 @@ final class Stage implements AutoCloseable {
             Herd herd = isBig
                     ? HerdReading.fresh(journal, now, Instant.MAX)
                     : HerdReading.recent(journal, now, Instant.MAX);
-            Ears ears = Ears.forCalves(List.copyOf(herd.openNumbers()), loading);
-            ears.told().forEach(err::println);
-            ears.keepWords().forEach(err::println);
+            Attention attention = hears.with(herd, settings, origin, loading, err);
             Recorder recorder = new Recorder(
                     journal,
                     herd,
                     sounds,
                     settings.clock(),
                     ids,
-                    ears.grammarVersion(),
-                    ears.model().name());
+                    attention.grammarVersion(),
+                    attention.modelName());
             Answers answers = new Answers(messages, settings);
             noteOddTimes(herd, known, recorder, settings)
                     .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
             OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
             return new Stage(
                     journal,
-                    ears,
+                    attention,
                     recorder,
-                    ears.hearing(settings, origin),
                     answers,
                     station,
                     older,
@@ -169,12 +193,12 @@ final class Stage implements AutoCloseable {
 
     /** Takes a block of sound; gives the prompts when an utterance ended with it. */
     Optional<Answer> accept(Sound block) {
-        return hearing.accept(block).map(this::answer);
+        return attention.accept(block).map(this::answer);
     }
 
     /** Takes the end of the source. */
     Optional<Answer> finish() {
-        return hearing.finish().map(this::answer);
+        return attention.finish().map(this::answer);
     }
 
     /** What was heard and what to say about it. */
@@ -210,7 +234,7 @@ final class Stage implements AutoCloseable {
     /** An open statement, heard once more with what is known by now. */
     List<Prompt> hearAgain(OpenStatement open, Sound sound) {
         List<Prompt> prompts =
-                recorder.heardAgain(hearing.again(sound, open.statement().from()), open);
+                recorder.heardAgain(attention.again(sound, open.statement().from()), open);
         catchUp();
         return prompts;
     }
@@ -275,7 +299,7 @@ final class Stage implements AutoCloseable {
 
     /** Time passed. */
     List<Prompt> tick() {
-        if (!hearing.isSpeaking() && !recorder.isPending()) {
+        if (!attention.isSpeaking() && !recorder.isPending()) {
             older.arrived().ifPresent(herd -> {
                 recorder.widen(herd);
                 catchUp();
@@ -287,9 +311,9 @@ final class Stage implements AutoCloseable {
     /** What was answered is closed, and a changed list of calves is listened for. */
     private void catchUp() {
         if (!recorder.isPending()) {
-            hearing.settle();
+            attention.settle();
         }
-        ears.listenFor(recorder.herd().openNumbers(), recorder.knowsSameCalf(), hearing);
+        attention.listenFor(recorder.herd().openNumbers(), recorder.knowsSameCalf());
     }
 
     /** Who works, as was last chosen. */
@@ -326,8 +350,13 @@ final class Stage implements AutoCloseable {
         return answers;
     }
 
+    /** Why nothing is heard, in a sentence; empty where it hears. */
+    Optional<String> whyDeaf() {
+        return attention.whyDeaf();
+    }
+
     boolean isSpeaking() {
-        return hearing.isSpeaking();
+        return attention.isSpeaking();
     }
 
     @Override
@@ -335,7 +364,7 @@ final class Stage implements AutoCloseable {
         try {
             recorder.stop();
         } finally {
-            ears.close();
+            attention.close();
             journal.close();
         }
     }

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import strawbed.entry.EntryGroup;
 import strawbed.station.Choices;
 import strawbed.station.Meaning;
 
@@ -19,6 +21,7 @@ final class StationChoices {
     static final String LISTEN = "listen";
     static final String HEADSET = "headset";
     static final String VOICE = "voice";
+    static final String UNSPOKEN = "voice.not-for";
     static final String LOOK = "look";
     static final String LANGUAGE = "language";
     static final String DOTS_PER_INCH = "screen.dots-per-inch";
@@ -48,6 +51,7 @@ final class StationChoices {
                 lines.taken(LISTEN, text -> oneOf(text, "hold", "open")).orElse(usual.holdToTalk()),
                 lines.taken(HEADSET, text -> oneOf(text, "yes", "no")).orElse(usual.headset()),
                 lines.taken(VOICE, text -> oneOf(text, "on", "off")).orElse(usual.voice()),
+                lines.taken(UNSPOKEN, StationChoices::unspoken).orElse(usual.unspoken()),
                 lines.taken(LOOK, text -> oneOf(text, "dark", "light")).orElse(usual.dark()),
                 lines.taken(LANGUAGE, text -> oneOf(text, "es", "en")).orElse(usual.spanish()),
                 lines.taken(DOTS_PER_INCH, StationChoices::dots),
@@ -66,6 +70,7 @@ final class StationChoices {
                 LISTEN,
                 HEADSET,
                 VOICE,
+                UNSPOKEN,
                 LOOK,
                 LANGUAGE,
                 DOTS_PER_INCH,
@@ -98,6 +103,29 @@ final class StationChoices {
             throw new IllegalArgumentException("write a number from 30 to 1000");
         }
         return dots;
+    }
+
+    private static Set<EntryGroup> unspoken(String text) {
+        return Arrays.stream(text.split(",", -1))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .map(StationChoices::group)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static EntryGroup group(String word) {
+        return Arrays.stream(EntryGroup.values())
+                .filter(group -> word(group).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("write some of "
+                        + Arrays.stream(EntryGroup.values())
+                                .map(StationChoices::word)
+                                .collect(Collectors.joining(", "))));
+    }
+
+    /** As it is written in the file. */
+    static String word(EntryGroup group) {
+        return group.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static List<String> operators(String text) {

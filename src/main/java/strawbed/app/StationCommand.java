@@ -169,7 +169,7 @@ final class StationCommand implements Callable<Integer> {
         private void listen(StationWindow window, Choices choices, Messages messages) {
             Instant origin = settings.clock().instant();
             try (ChosenMicrophone microphone = new ChosenMicrophone(choices.microphone(), settings.clock(), origin);
-                    Stage stage = Stage.open(settings, origin, err, messages);
+                    Stage stage = Stage.openWithKeys(settings, origin, err, messages);
                     DailyWork daily = DailyWork.begin(settings, stage.station());
                     PrintWork printing = PrintWork.begin(settings);
                     Speaker speaker = Speaker.open(choices.speaker(), err)) {

@@ -3,14 +3,18 @@ package strawbed.app;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strawbed.audio.AudioException;
 import strawbed.audio.MicrophoneException;
 import strawbed.audio.MicrophoneSource;
@@ -18,6 +22,7 @@ import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
+import strawbed.entry.EntryGroup;
 import strawbed.journal.OpenStatement;
 import strawbed.station.Act;
 import strawbed.station.Choices;
@@ -129,6 +134,14 @@ final class StationDesk implements CardSender {
             if (set.line().equals(StationChoices.LANGUAGE)) {
                 told.accept(messages.text(MessageKey.STATION_NEXT_START));
             }
+        } else if (act instanceof Act.Speak speak) {
+            StationEdit.set(settings.data(), StationChoices.UNSPOKEN, unspoken(speak));
+        } else if (act instanceof Act.AddOperator add) {
+            StationEdit.set(
+                    settings.data(),
+                    StationChoices.OPERATORS,
+                    Stream.concat(choices.operators().stream(), Stream.of(add.name()))
+                            .collect(Collectors.joining(", ")));
         } else if (act instanceof Act.Stretch stretch) {
             double dots = choices.dotsPerInch().orElse(systemsDotsPerInch) * (1 + stretch.steps() / 100.0);
             StationEdit.set(settings.data(), StationChoices.DOTS_PER_INCH, String.format(Locale.ROOT, "%.2f", dots));
@@ -137,6 +150,17 @@ final class StationDesk implements CardSender {
         }
         choices = StationFile.in(settings.data()).choices();
         changed.accept(choices);
+    }
+
+    private String unspoken(Act.Speak speak) {
+        Set<EntryGroup> silent = EnumSet.noneOf(EntryGroup.class);
+        silent.addAll(choices.unspoken());
+        if (speak.spoken()) {
+            silent.remove(speak.group());
+        } else {
+            silent.add(speak.group());
+        }
+        return silent.stream().map(StationChoices::word).collect(Collectors.joining(", "));
     }
 
     private String learn(Meaning meaning, int code) {

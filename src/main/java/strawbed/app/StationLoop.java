@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -16,16 +17,17 @@ import strawbed.audio.SoundCondition;
 import strawbed.care.DueItem;
 import strawbed.care.DueList;
 import strawbed.dialog.Prompt;
+import strawbed.entry.EntryGroup;
 import strawbed.journal.JournalException;
 import strawbed.journal.OpenStatement;
 import strawbed.statement.Control;
+import strawbed.statement.Interpretation;
 import strawbed.station.Act;
 import strawbed.station.Announcer;
 import strawbed.station.Known;
 import strawbed.station.Place;
 import strawbed.station.Sign;
 import strawbed.station.Told;
-import strawbed.text.CalfNames;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
 
@@ -57,6 +59,7 @@ final class StationLoop {
     private final MicrophoneWatch watch;
     private final Mouth mouth;
     private final Speech speech;
+    private final Unspoken unspoken = new Unspoken();
     private final StationDesk desk;
     private final Panel panel;
     private final Beside beside;
@@ -154,7 +157,7 @@ final class StationLoop {
         if (desk.choices().headset()) {
             speech.hush();
         }
-        tell(answer.prompts());
+        tell(answer.prompts(), silentAbout(answer.heard().meaning()));
         stage.answers().ofSound(answer.heard()).ifPresent(advice -> news = advice);
         show();
     }
@@ -162,6 +165,21 @@ final class StationLoop {
     // Telling.
 
     private void tell(List<Prompt> prompts) {
+        tell(prompts, desk.choices().unspoken());
+    }
+
+    /** Who wants to hear it again hears it. */
+    private Set<EntryGroup> silentAbout(Interpretation meaning) {
+        return meaning instanceof Interpretation.ControlHeard order
+                ? silentAbout(order.control())
+                : desk.choices().unspoken();
+    }
+
+    private Set<EntryGroup> silentAbout(Control control) {
+        return control == Control.REPEAT_ENTRY ? Set.of() : desk.choices().unspoken();
+    }
+
+    private void tell(List<Prompt> prompts, Set<EntryGroup> silent) {
         if (prompts.isEmpty()) {
             return;
         }
@@ -176,7 +194,9 @@ final class StationLoop {
             }
             Answers.Said said = stage.answers().said(prompt, stage.herd(), desk);
             shown.add(said.shown());
-            spoken.add(said.spoken());
+            if (!unspoken.holds(prompt, silent)) {
+                spoken.add(said.spoken());
+            }
             isQuestion |= prompt instanceof Prompt.ReadBack || prompt instanceof Prompt.Ask;
         }
         String text = String.join(" ", shown);
@@ -256,6 +276,9 @@ final class StationLoop {
             done(stage.operator()
                     .map(name -> messages().text(MessageKey.EVENT_OPERATOR, name))
                     .orElseGet(() -> messages().text(MessageKey.EVENT_OPERATOR_NONE)));
+        } else if (act instanceof Act.AddOperator) {
+            desk.set(act, note -> news = note);
+            place = new Place.Operators();
         } else if (act instanceof Act.Quit) {
             ended = true;
         } else if (act instanceof Act.PrintCard card) {
@@ -302,7 +325,7 @@ final class StationLoop {
     }
 
     private void order(Control control) {
-        tell(stage.pressed(control));
+        tell(stage.pressed(control), silentAbout(control));
         if (control == Control.WHAT_IS_DUE
                 || control == Control.PAUSE_RECORDER
                 || control == Control.WAKE_UP_RECORDER) {
@@ -357,7 +380,7 @@ final class StationLoop {
 
     private void microphone() {
         MicrophoneWatch.News since = watch.look();
-        if (since == MicrophoneWatch.News.LOST) {
+        if (since == MicrophoneWatch.News.LOST && stage.whyDeaf().isEmpty()) {
             // A sentence that was cut off is heard as far as it came.
             stage.finish().ifPresent(this::answered);
             mouth.play(Cue.PROBLEM.sound());
@@ -377,16 +400,10 @@ final class StationLoop {
         }
         announcer.next(due, now).ifPresent(item -> {
             announcedAt = now;
-            CalfNames names = new CalfNames(messages());
-            String calf = stage.herd()
-                    .calf(item.calf())
-                    .map(known -> names.of(known, stage.herd()))
-                    .orElse("");
-            told = new Told(
-                    messages().text(MessageKey.STATION_READY),
-                    messages().text(MessageKey.STATION_LATE, calf, desk.due().what(item)));
+            Answers.Said late = stage.answers().late(item, stage.herd());
+            told = new Told(messages().text(MessageKey.STATION_READY), late.shown());
             mouth.play(Cue.QUESTION.sound());
-            speech.tell(List.of(desk.due().late(item, stage.herd())), now);
+            speech.tell(List.of(late.spoken()), now);
         });
     }
 
@@ -425,6 +442,9 @@ final class StationLoop {
     }
 
     private Sign sign() {
+        if (stage.whyDeaf().isPresent()) {
+            return Sign.KEYS_ONLY;
+        }
         if (watch.isLost()) {
             return Sign.NO_SOUND;
         }
@@ -441,11 +461,14 @@ final class StationLoop {
     }
 
     private String note() {
-        if (watch.isLost()) {
+        if (watch.isLost() && stage.whyDeaf().isEmpty()) {
             return in.sentence();
         }
         if (!news.isEmpty()) {
             return news;
+        }
+        if (stage.whyDeaf().isPresent()) {
+            return messages().text(MessageKey.STATION_KEYS_ONLY);
         }
         return in.clips()
                 ? messages().word(SoundCondition.TOO_LOUD)

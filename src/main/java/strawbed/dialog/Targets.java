@@ -35,6 +35,11 @@ final class Targets {
         if (calf instanceof CalfReference.New fresh) {
             return new Target.Opened(new CalfId(ids.get()), fresh.number(), fresh.dam());
         }
+        if (calf instanceof CalfReference.Listed listed) {
+            return herd.calf(listed.calf())
+                    .map(Targets::known)
+                    .orElseGet(() -> new Target.Unknown(Target.Reason.NO_SUCH_CALF));
+        }
         if (calf instanceof CalfReference.Barn) {
             return new Target.Barn();
         }

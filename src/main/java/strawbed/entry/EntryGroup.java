@@ -2,17 +2,65 @@ package strawbed.entry;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import strawbed.event.Event;
 
 /** The first page: what a fact is about, in the order of the work. */
 public enum EntryGroup {
-    BIRTH,
-    FIRST_MINUTES,
-    NAVEL,
-    COLOSTRUM,
-    MEASURES,
-    CALF,
-    CARE,
-    BARN;
+    BIRTH(
+            Event.CalfOpened.class,
+            Event.SexNoted.class,
+            Event.CalfBorn.class,
+            Event.CalfFound.class,
+            Event.CalvingEaseNoted.class,
+            Event.PresentationNoted.class,
+            Event.TwinNoted.class,
+            Event.CalfDied.class),
+    FIRST_MINUTES(
+            Event.BreathingNoted.class,
+            Event.BreathingStimulated.class,
+            Event.LickingNoted.class,
+            Event.CalfDried.class,
+            Event.ShelterGiven.class,
+            Event.MilestoneReached.class,
+            Event.SignNoted.class),
+    NAVEL(Event.NavelDipped.class, Event.NavelChecked.class),
+    COLOSTRUM(
+            Event.ColostrumFed.class,
+            Event.ColostrumLeft.class,
+            Event.FeedRefused.class,
+            Event.DamNursed.class,
+            Event.ColostrumTestedByBrix.class,
+            Event.ColostrumTestedByHydrometer.class,
+            Event.ColostrumSourceNoted.class),
+    MEASURES(
+            Event.TemperatureTaken.class,
+            Event.HeartRateCounted.class,
+            Event.BreathingRateCounted.class,
+            Event.CalfWeighed.class,
+            Event.SerumTested.class),
+    CALF(
+            Event.CalfNumbered.class,
+            Event.EarTagFitted.class,
+            Event.CalfMoved.class,
+            Event.DamNoted.class,
+            Event.BreedNoted.class),
+    CARE(Event.VetCalled.class, Event.TreatmentNoted.class, Event.VoiceNoteTaken.class),
+    BARN(Event.BarnClimateNoted.class, Event.ColostrumStored.class);
+
+    private final List<Class<? extends Event>> events;
+
+    @SafeVarargs
+    EntryGroup(Class<? extends Event>... events) {
+        this.events = List.of(events);
+    }
+
+    /** What an event is about; empty for those about the record itself, which nobody enters. */
+    public static Optional<EntryGroup> of(Event event) {
+        return Arrays.stream(values())
+                .filter(group -> group.events.contains(event.getClass()))
+                .findFirst();
+    }
 
     /** The second page: the kinds of this group in their order. */
     public List<EntryKind> kinds() {

@@ -2,6 +2,7 @@ package strawbed.statement;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import strawbed.event.CalfId;
 import strawbed.event.Event;
 
 /** Whose facts they are, as it was said. */
@@ -29,6 +30,9 @@ public sealed interface CalfReference {
 
     /** "Calf of cow four one seven is calf five one two." */
     record Renumbered(OfCow calf, String number) implements CalfReference {}
+
+    /** Pressed on a list: a calf that has neither a number nor a dam to call it by. */
+    record Listed(CalfId calf) implements CalfReference {}
 
     /** The barn: facts of no single calf. */
     record Barn() implements CalfReference {}

@@ -3,6 +3,7 @@ package strawbed.station;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import strawbed.entry.EntryGroup;
 import strawbed.event.CalfId;
 import strawbed.statement.Control;
 import strawbed.statement.Statement;
@@ -42,6 +43,12 @@ public sealed interface Act {
 
     /** A line of this computer's settings. */
     record Set(String line, String value) implements Act {}
+
+    /** Read backs about this are spoken, or only shown. */
+    record Speak(EntryGroup group, boolean spoken) implements Act {}
+
+    /** Another name to choose from. */
+    record AddOperator(String name) implements Act {}
 
     /** The bar on the screen is to be longer, or shorter. */
     record Stretch(int steps) implements Act {}

@@ -79,7 +79,7 @@ record CalfScreens(Frame frame, DuePhrases due, ZoneId zone) {
                 new Act.Go(new Place.Now()));
     }
 
-    Screen one(Place.OneCalf place, CalfRecord calf, Known known, Optional<Act> byHand) {
+    Screen one(Place.OneCalf place, CalfRecord calf, Known known, Act byHand) {
         Farm farm = Farm.of(known.herd());
         Figures figures =
                 Figures.written(frame.messages(), zone, farm.protocol().units());
@@ -89,7 +89,7 @@ record CalfScreens(Frame frame, DuePhrases due, ZoneId zone) {
         if (lines.size() > FIRST_LINES) {
             keys.add(frame.go(STATION_ALL_LINES, next(place, lines.size())));
         }
-        byHand.ifPresent(act -> keys.add(frame.key(STATION_BY_HAND, Rank.USUAL, act)));
+        keys.add(frame.key(STATION_BY_HAND, Rank.USUAL, byHand));
         keys.add(frame.key(STATION_PRINT_CARD, Rank.USUAL, new Act.PrintCard(calf.id())));
         String name = frame.capitalised(new CalfNames(frame.messages()).of(calf, known.herd()));
         if (place.page() > 0) {

@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import strawbed.entry.EntryGroup;
 
 /**
  * What people chose for this station.
@@ -13,6 +15,7 @@ import java.util.Optional;
  * @param holdToTalk whether it listens only while the talk key is held
  * @param headset whether the voice is heard in a headset, so that it can listen while it speaks
  * @param voice whether it speaks at all
+ * @param unspoken what it saves and reads back on the screen alone, as long as there is no doubt
  * @param dark light letters on dark
  * @param spanish whether screen and paper are Spanish
  * @param dotsPerInch as measured with a ruler; empty for what the system says
@@ -27,6 +30,7 @@ public record Choices(
         boolean holdToTalk,
         boolean headset,
         boolean voice,
+        Set<EntryGroup> unspoken,
         boolean dark,
         boolean spanish,
         Optional<Double> dotsPerInch,
@@ -41,6 +45,7 @@ public record Choices(
             false,
             false,
             true,
+            Set.of(),
             false,
             false,
             Optional.empty(),
@@ -50,6 +55,7 @@ public record Choices(
             Map.of());
 
     public Choices {
+        unspoken = Set.copyOf(unspoken);
         operators = List.copyOf(operators);
         pedal = Map.copyOf(pedal);
     }

@@ -62,7 +62,7 @@ final class EntryScreens {
 
     Screen whose(Place.WhoseFacts place, Known known) {
         List<Key> listed = CalfScreens.young(known).stream()
-                .flatMap(calf -> begin(calf, known, place.mends()).map(act -> calves.key(calf, act, known)).stream())
+                .map(calf -> calves.key(calf, begin(calf, known, place.mends()), known))
                 .toList();
         List<Key> others = List.of(
                 named(STATION_NEW_CALF, CalfKind.NEW, place.mends(), known),
@@ -86,20 +86,22 @@ final class EntryScreens {
         return frame.key(label, Rank.USUAL, new Act.Go(new Place.Naming(draft, Typed.NOTHING, mends)));
     }
 
-    /** Facts of a calf on the list; empty for one that cannot be called by anything yet. */
-    Optional<Act> begin(CalfRecord calf, Known known, Optional<UUID> mends) {
-        return reference(calf, known).map(reference -> new Act.Go(entering(reference, known, mends)));
+    /** Facts of a calf on the list. */
+    Act begin(CalfRecord calf, Known known, Optional<UUID> mends) {
+        return new Act.Go(entering(reference(calf, known), known, mends));
     }
 
-    private static Optional<CalfReference> reference(CalfRecord calf, Known known) {
-        if (calf.number().isPresent()) {
-            return Optional.of(new CalfReference.Numbered(calf.number().get()));
-        }
-        return calf.dam().map(dam -> {
-            List<CalfRecord> ofTheCow = known.herd().byDam(dam);
-            int place = ofTheCow.stream().map(CalfRecord::id).toList().indexOf(calf.id());
-            return new CalfReference.OfCow(dam, ofTheCow.size() > 1 && place >= 0 ? place + 1 : null);
-        });
+    private static CalfReference reference(CalfRecord calf, Known known) {
+        return calf.number()
+                .<CalfReference>map(CalfReference.Numbered::new)
+                .or(() -> calf.dam().map(dam -> ofCow(calf, dam, known)))
+                .orElseGet(() -> new CalfReference.Listed(calf.id()));
+    }
+
+    private static CalfReference ofCow(CalfRecord calf, String dam, Known known) {
+        List<CalfRecord> ofTheCow = known.herd().byDam(dam);
+        int place = ofTheCow.stream().map(CalfRecord::id).toList().indexOf(calf.id());
+        return new CalfReference.OfCow(dam, ofTheCow.size() > 1 && place >= 0 ? place + 1 : null);
     }
 
     private Place.Entering entering(CalfReference calf, Known known, Optional<UUID> mends) {

@@ -34,7 +34,7 @@ record NowScreens(Frame frame, DuePhrases due) {
     }
 
     private Optional<Key> talk(Known known) {
-        return known.choices().holdToTalk() && known.sign() != Sign.NO_SOUND
+        return known.choices().holdToTalk() && !known.sign().isDeaf()
                 ? Optional.of(frame.key(STATION_TALK, Rank.USUAL, new Act.Talk(true)))
                 : Optional.empty();
     }

@@ -60,6 +60,17 @@ public sealed interface Place {
     /** How to listen, to speak, to look. */
     record Setup() implements Place {}
 
+    /** What is read back by voice. */
+    record Voice() implements Place {}
+
+    /**
+     * A person's name is written by keys.
+     *
+     * @param name so far
+     * @param letters to choose the next one from; empty to choose a group of letters first
+     */
+    record NewOperator(String name, String letters) implements Place {}
+
     /** Which microphone. */
     record Microphones(int page) implements Place {}
 

@@ -114,6 +114,12 @@ public final class Screens {
         if (place instanceof Place.Setup) {
             return setup.setup(known);
         }
+        if (place instanceof Place.Voice) {
+            return setup.voice(known);
+        }
+        if (place instanceof Place.NewOperator named) {
+            return setup.newOperator(named, known);
+        }
         if (place instanceof Place.Microphones microphones) {
             return setup.microphones(microphones, known);
         }

@@ -2,12 +2,14 @@ package strawbed.station;
 
 import static strawbed.text.MessageKey.*;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import strawbed.entry.EntryGroup;
 import strawbed.statement.Control;
 import strawbed.text.MessageKey;
 
@@ -18,6 +20,9 @@ record SetupScreens(Frame frame) {
 
     /** As many letters of a device's name as a key has room for. */
     private static final int NAME = 24;
+
+    /** As many letters of a person's name as the screen has room for. */
+    private static final int LONGEST_NAME = 16;
 
     Screen more(Known known) {
         Key pause = known.sign() == Sign.PAUSED
@@ -57,8 +62,46 @@ record SetupScreens(Frame frame) {
                 known,
                 frame.text(known.choices().operators().isEmpty() ? STATION_NO_OPERATORS : STATION_OPERATOR_HEADING),
                 new Body.Choices(keys),
-                List.of(),
+                known.choices().operators().size() < Frame.PAGE - 1
+                        ? List.of(frame.go(STATION_NEW_NAME, new Place.NewOperator("", "")))
+                        : List.of(),
                 new Act.Go(new Place.More()));
+    }
+
+    /** A name of a few letters, each by two keys: its group, as there is no room for all at once, and itself. */
+    Screen newOperator(Place.NewOperator place, Known known) {
+        String name = place.name();
+        boolean isGroup = place.letters().isEmpty();
+        Stream<Key> letters = isGroup
+                ? Arrays.stream(frame.text(STATION_LETTERS).split(" ", -1))
+                        .map(group -> Key.of(
+                                String.join(" ", group.split("", -1)),
+                                Rank.USUAL,
+                                new Act.Go(new Place.NewOperator(name, group))))
+                : place.letters().codePoints().mapToObj(Character::toString).map(letter -> letter(letter, name));
+        List<Key> foot = new ArrayList<>();
+        if (isGroup && !name.isBlank()) {
+            String shorter = name.substring(0, name.offsetByCodePoints(name.length(), -1));
+            foot.add(frame.go(STATION_DELETE, new Place.NewOperator(shorter, "")));
+            if (!name.endsWith(" ")) {
+                foot.add(frame.go(STATION_SPACE, new Place.NewOperator(name + " ", "")));
+            }
+            foot.add(frame.key(STATION_ENTER, Rank.YES, new Act.AddOperator(name.strip())));
+        }
+        return frame.near(
+                known,
+                name.isEmpty() ? frame.text(STATION_NAME_HEADING) : name,
+                new Body.Choices(letters.toList()),
+                foot,
+                new Act.Go(isGroup ? new Place.Operators() : new Place.NewOperator(name, "")));
+    }
+
+    /** Large at the beginning of a name, else small. */
+    private Key letter(String letter, String name) {
+        boolean isFirst = name.isEmpty() || name.endsWith(" ");
+        String written = isFirst ? letter : letter.toLowerCase(frame.messages().locale());
+        String longer = name.length() < LONGEST_NAME ? name + written : name;
+        return Key.of(written, Rank.USUAL, new Act.Go(new Place.NewOperator(longer, "")));
     }
 
     private static Key operator(String label, @Nullable String name, Known known) {
@@ -75,7 +118,11 @@ record SetupScreens(Frame frame) {
                         "listen",
                         is.holdToTalk() ? "open" : "hold"),
                 toggle(STATION_HEADSET, onOff(is.headset()), "headset", is.headset() ? "no" : "yes"),
-                toggle(STATION_VOICE, onOff(is.voice()), "voice", is.voice() ? "off" : "on"),
+                new Key(
+                        frame.text(STATION_VOICE),
+                        frame.text(onOff(is.voice())),
+                        Rank.USUAL,
+                        new Act.Go(new Place.Voice())),
                 toggle(STATION_LOOK, is.dark() ? STATION_DARK : STATION_LIGHT, "look", is.dark() ? "light" : "dark"),
                 toggle(
                         STATION_LANGUAGE,
@@ -95,6 +142,26 @@ record SetupScreens(Frame frame) {
 
     private Key toggle(MessageKey what, MessageKey is, String line, String next) {
         return new Key(frame.text(what), frame.text(is), Rank.USUAL, new Act.Set(line, next));
+    }
+
+    /** Of what the station reads back by voice; a doubt is always spoken. */
+    Screen voice(Known known) {
+        Choices is = known.choices();
+        Key all = toggle(STATION_VOICE, onOff(is.voice()), "voice", is.voice() ? "off" : "on");
+        Stream<Key> groups = Arrays.stream(EntryGroup.values()).map(group -> {
+            boolean isSpoken = !is.unspoken().contains(group);
+            return Key.of(
+                    frame.capitalised(frame.messages().word(group)),
+                    isSpoken ? Rank.CHOSEN : Rank.USUAL,
+                    new Act.Speak(group, !isSpoken));
+        });
+        return frame.near(
+                known,
+                frame.text(STATION_VOICE_HEADING),
+                new Body.Choices(
+                        is.voice() ? Stream.concat(Stream.of(all), groups).toList() : List.of(all)),
+                List.of(),
+                new Act.Go(new Place.Setup()));
     }
 
     Screen microphones(Place.Microphones place, Known known) {

@@ -13,10 +13,17 @@ public enum Sign {
     /** It was paused by a person. */
     PAUSED,
     /** No sound comes in; the buttons work. */
-    NO_SOUND;
+    NO_SOUND,
+    /** Nothing can be made of sound, as there is no speech model; the buttons work. */
+    KEYS_ONLY;
 
     /** Whether what is said now is heard. */
     public boolean isListening() {
         return this == LISTENING;
+    }
+
+    /** Whether nothing can be heard until somebody mends something. */
+    public boolean isDeaf() {
+        return this == NO_SOUND || this == KEYS_ONLY;
     }
 }

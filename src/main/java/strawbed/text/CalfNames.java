@@ -51,6 +51,9 @@ public final class CalfNames {
         if (said instanceof CalfReference.Renumbered calf) {
             return of(calf.calf());
         }
+        if (said instanceof CalfReference.Listed) {
+            return wording.text(MessageKey.CALF_WITHOUT_NUMBER);
+        }
         if (said instanceof CalfReference.Barn) {
             return wording.text(MessageKey.BARN);
         }

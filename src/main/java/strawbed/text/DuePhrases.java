@@ -6,25 +6,19 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import strawbed.calf.CalfRecord;
-import strawbed.calf.Herd;
 import strawbed.calf.Timed;
 import strawbed.care.DueItem;
 import strawbed.care.DueState;
 import strawbed.care.Settled;
 import strawbed.protocol.Protocol;
 
-/** What is due and how a calf is: words for the list, sentences for the voice. Immutable, safe for any thread. */
+/** What is due, in words for a list. Immutable, safe for any thread. */
 public final class DuePhrases {
-    /** What a spoken answer counts: more than that nobody keeps in mind. */
-    private static final Duration SOON = Duration.ofHours(1);
-
     private static final Duration A_DAY = Duration.ofDays(1);
 
     private final Wording written;
     private final Figures figures;
     private final Wording spoken;
-    private final Figures saidFigures;
     private final EventPhrases events;
     private final SettingPhrases settings;
 
@@ -35,7 +29,6 @@ public final class DuePhrases {
         this.written = new Written(messages);
         this.figures = new Figures(written, zone);
         this.spoken = new Spoken(messages);
-        this.saidFigures = new Figures(spoken, zone);
     }
 
     /** The task, such as "first colostrum". */
@@ -156,11 +149,6 @@ public final class DuePhrases {
         return limit != null && now.isAfter(limit);
     }
 
-    /** That a task is late, for the voice. */
-    public String late(DueItem item, Herd herd) {
-        return spoken.text(MessageKey.STATION_LATE, name(item, herd), spoken.word(item.kind()));
-    }
-
     /** When to do it, in few words: "LATE by 35 min", "by 04:30", "from 18:00". */
     public String onScreen(DueItem item, Instant now) {
         Instant from = item.from();
@@ -186,76 +174,6 @@ public final class DuePhrases {
         return spoken.text(MessageKey.STATION_PUT_OFF_DONE);
     }
 
-    /** What the herd's list comes to in one spoken sentence: its first open item, and how many more the next hour has. */
-    public String due(List<DueItem> items, Herd herd, Instant now) {
-        DueItem first = items.stream()
-                .filter(item -> item.state().isPressing() || item.state() == DueState.AHEAD)
-                .findFirst()
-                .orElse(null);
-        if (first == null) {
-            return spoken.text(MessageKey.ANSWER_DUE_NOTHING);
-        }
-        MessageKey key = switch (first.state()) {
-            case LATE -> MessageKey.ANSWER_DUE_LATE;
-            case AHEAD -> MessageKey.ANSWER_DUE_AHEAD;
-            case DUE, MISSED, DONE, NOT_NEEDED -> MessageKey.ANSWER_DUE_NEXT;
-        };
-        String answer = spoken.text(key, name(first, herd), spoken.word(first.kind()), saidWhen(first, now));
-        Instant end = now.plus(SOON);
-        long more = items.stream()
-                .filter(item -> !item.equals(first) && isBefore(item, end))
-                .count();
-        return more == 0
-                ? answer
-                : spoken.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(saidFigures.number(more)));
-    }
-
-    private static boolean isBefore(DueItem item, Instant end) {
-        return item.state().isPressing()
-                ? item.dueAt().isBefore(end)
-                : item.state() == DueState.AHEAD && item.from().isBefore(end);
-    }
-
-    /** How a calf is in one spoken sentence: sex, birth, what it was fed, its navel, and what comes next. */
-    public String calf(CalfRecord calf, List<DueItem> items, Instant now) {
-        String name = capitalised(new CalfNames(spoken).of(calf));
-        String facts = String.join(", ", facts(calf, now));
-        return items.stream()
-                .filter(item -> item.calf().equals(calf.id()))
-                .filter(item -> item.state().isPressing() || item.state() == DueState.AHEAD)
-                .findFirst()
-                .map(next -> spoken.text(
-                        next.state() == DueState.LATE ? MessageKey.ANSWER_CALF_LATE : MessageKey.ANSWER_CALF_DUE,
-                        name,
-                        facts,
-                        spoken.word(next.kind()),
-                        saidWhen(next, now)))
-                .orElseGet(() -> spoken.text(MessageKey.ANSWER_CALF_IS, name, facts));
-    }
-
-    private List<String> facts(CalfRecord calf, Instant now) {
-        List<String> facts = new ArrayList<>();
-        calf.sex().map(spoken::word).ifPresent(facts::add);
-        calf.birth()
-                .map(birth -> spoken.text(
-                        calf.isBirthOnlyFound() ? MessageKey.EVENT_FOUND : MessageKey.EVENT_BORN,
-                        saidFigures.timeNear(now, birth.midpoint())))
-                .ifPresent(facts::add);
-        if (!calf.isAlive()) {
-            facts.add(spoken.text(MessageKey.ANSWER_CALF_DIED));
-            return facts;
-        }
-        if (calf.firstFeed().isPresent()) {
-            facts.add(spoken.text(MessageKey.ANSWER_CALF_FED, saidFigures.taken(calf.feeds())));
-        } else {
-            facts.add(
-                    spoken.text(calf.nursings().isEmpty() ? MessageKey.ANSWER_CALF_NOT_FED : MessageKey.EVENT_NURSED));
-        }
-        facts.add(
-                spoken.text(calf.dips().isEmpty() ? MessageKey.ANSWER_CALF_NOT_DIPPED : MessageKey.ANSWER_CALF_DIPPED));
-        return facts;
-    }
-
     private String ahead(DueItem item, Instant now, String dueAt, Duration left) {
         Instant from = item.from();
         return from == null
@@ -272,23 +190,7 @@ public final class DuePhrases {
                 : written.text(MessageKey.DUE_IN, dueAt, figures.shortly(left));
     }
 
-    private String saidWhen(DueItem item, Instant now) {
-        Instant from = item.from();
-        if (item.state() == DueState.AHEAD && from != null) {
-            return spoken.text(MessageKey.ANSWER_DUE_FROM, saidFigures.clockNear(now, from));
-        }
-        return spoken.text(
-                item.dueAt().isBefore(now) ? MessageKey.ANSWER_DUE_SINCE : MessageKey.ANSWER_DUE_BY,
-                saidFigures.clockNear(now, item.dueAt()));
-    }
-
-    private String name(DueItem item, Herd herd) {
-        return herd.calf(item.calf())
-                .map(calf -> new CalfNames(spoken).of(calf, herd))
-                .orElseGet(() -> spoken.text(MessageKey.CALF_WITHOUT_NUMBER));
-    }
-
     private String capitalised(String words) {
-        return Sentences.capitalised(words, spoken.messages().locale());
+        return Sentences.capitalised(words, written.messages().locale());
     }
 }

@@ -31,6 +31,8 @@ final class BigKey extends JButton {
         setText(key.label());
         setActionCommand(key.label());
         getAccessibleContext().setAccessibleName(key.spoken());
+        // For screen readers.
+        setSelected(key.rank() == Rank.CHOSEN);
         setContentAreaFilled(false);
         setBorderPainted(false);
         setFocusPainted(false);
@@ -101,6 +103,11 @@ final class BigKey extends JButton {
         if (key.rank() == Rank.PRESSING) {
             // A bar at the side: what presses is told by form as well.
             g.fillRect(0, 0, paint.px(1.5), getHeight());
+        }
+        if (key.rank() == Rank.CHOSEN) {
+            // So is what is chosen: a dot in the corner.
+            int dot = paint.px(2.4);
+            g.fillOval(getWidth() - dot - paint.px(1), paint.px(1), dot, dot);
         }
         if (isFocusOwner()) {
             double width = paint.px(RING);

@@ -56,7 +56,7 @@ final class SignStrip extends Part {
         Palette colours = paint.colours();
         return switch (screen.sign()) {
             case LISTENING -> new Palette.Pair(colours.strip(), colours.onStrip());
-            case PAUSED, NO_SOUND -> colours.deaf();
+            case PAUSED, NO_SOUND, KEYS_ONLY -> colours.deaf();
             case STARTING, HOLD_TO_TALK, SPEAKING -> colours.usual();
         };
     }
@@ -102,7 +102,7 @@ final class SignStrip extends Part {
 
     /** That there is no sound is told by the sign; anything else is told here. */
     private String headingAndNote() {
-        return screen.note().isEmpty() || screen.sign() == Sign.NO_SOUND
+        return screen.note().isEmpty() || screen.sign().isDeaf()
                 ? screen.heading()
                 : screen.heading() + " " + screen.note();
     }
@@ -168,7 +168,7 @@ final class SignStrip extends Part {
         }
     }
 
-    /** Our own signs: a dot that sound comes to, an empty ring, a balloon, two posts, a crossed ring, three dots. */
+    /** Our own signs: a dot that sound comes to, an empty ring, a balloon, two posts, a crossed ring, four keys, three dots. */
     private void sign(Graphics2D g, double x, double y, double side, Color behind) {
         float thick = (float) (side * 0.1);
         g.setStroke(new BasicStroke(thick, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
@@ -206,6 +206,14 @@ final class SignStrip extends Part {
             case NO_SOUND -> {
                 g.draw(circle(x + side / 2, middle, side * 0.4));
                 g.draw(new Line2D.Double(x + side * 0.22, y + side * 0.22, x + side * 0.78, y + side * 0.78));
+            }
+            case KEYS_ONLY -> {
+                for (double column : new double[] {0.12, 0.56}) {
+                    for (double line : new double[] {0.12, 0.56}) {
+                        g.fill(new RoundRectangle2D.Double(
+                                x + side * column, y + side * line, side * 0.34, side * 0.34, thick, thick));
+                    }
+                }
             }
             case STARTING -> {
                 for (double dot : new double[] {0.15, 0.5, 0.85}) {

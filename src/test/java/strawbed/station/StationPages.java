@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strawbed.calf.CalfRecord;
@@ -18,6 +19,7 @@ import strawbed.care.Caution;
 import strawbed.care.DueList;
 import strawbed.dialog.Pending;
 import strawbed.dialog.Prompt;
+import strawbed.entry.EntryGroup;
 import strawbed.entry.FarmChoices;
 import strawbed.journal.OpenStatement;
 import strawbed.testkit.Barn;
@@ -110,7 +112,7 @@ public final class StationPages {
         Known known = known(busyNight(), messages, Choices.USUAL, Sign.LISTENING, "");
         follow(known);
         for (Sign sign : Sign.values()) {
-            Known other = known(busyNight(), messages, hold(), sign, sign == Sign.NO_SOUND ? NO_MICROPHONE : "");
+            Known other = known(busyNight(), messages, hold(), sign, reason(sign));
             pages.put("sign " + sign, screens.of(new Place.Now(), other));
         }
         cautious(known);
@@ -133,6 +135,14 @@ public final class StationPages {
     private static final String NO_MICROPHONE =
             "There is no microphone (the system's microphone); plug one in or choose another name.";
 
+    private String reason(Sign sign) {
+        return switch (sign) {
+            case NO_SOUND -> NO_MICROPHONE;
+            case KEYS_ONLY -> messages.text(MessageKey.STATION_KEYS_ONLY);
+            case STARTING, LISTENING, HOLD_TO_TALK, SPEAKING, PAUSED -> "";
+        };
+    }
+
     private static Choices hold() {
         return new Choices(
                 Optional.empty(),
@@ -140,6 +150,7 @@ public final class StationPages {
                 true,
                 false,
                 true,
+                Set.of(EntryGroup.FIRST_MINUTES),
                 true,
                 false,
                 Optional.empty(),
@@ -211,6 +222,9 @@ public final class StationPages {
                             .map(asked -> asked.question().name())
                             .orElse("")
                     + typed(naming.typed());
+        }
+        if (place instanceof Place.NewOperator named) {
+            return "letters" + (named.letters().isEmpty() ? "" : " of a group") + (named.name().isEmpty() ? "" : " behind some");
         }
         return place.getClass().getSimpleName() + (place instanceof Place.OneCalf one ? " " + one.page() : "");
     }

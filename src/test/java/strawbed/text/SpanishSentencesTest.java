@@ -125,7 +125,7 @@ class SpanishSentencesTest {
     void what_is_due_is_told_in_a_sentence() {
         Told told =
                 new Told().open("A", "02:10", "417", "212").a("02:10", new Event.CalfBorn(Told.at("02:10")), HEIFER);
-        DuePhrases phrases = new DuePhrases(MESSAGES, ZoneOffset.UTC);
+        CareAnswers phrases = CareAnswers.spoken(MESSAGES, ZoneOffset.UTC);
         Instant now = Told.time("02:20");
         List<DueItem> due = DueList.of(told.record(), Farm.of(told.herd()), now);
         assertThat(phrases.due(due, told.herd(), now))

@@ -1,0 +1,263 @@
+package strawbed.app;
+
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import strawbed.audio.AudioSource;
+import strawbed.audio.MicrophoneState;
+import strawbed.audio.Sound;
+import strawbed.station.Act;
+import strawbed.event.CalfId;
+import strawbed.event.Event;
+import strawbed.event.NewEvent;
+import strawbed.event.Provenance;
+import strawbed.event.TimeOrderedIds;
+import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.station.Choices;
+import strawbed.station.Known;
+import strawbed.station.Place;
+import strawbed.text.Messages;
+import strawbed.voice.FreeTtsVoice;
+
+/**
+ * A station without window, microphone and speaker, for tests: sound, keys and time go in, screens, words and facts come
+ * out. Its clock goes on with the sound.
+ */
+final class StationRig implements AutoCloseable {
+    static final Instant BEGIN = Instant.parse("2026-03-02T09:00:00Z");
+    static final ZoneId BARN = ZoneId.of("America/Chicago");
+    private static final FreeTtsVoice PERSON = new FreeTtsVoice();
+
+    final SteppedClock clock = new SteppedClock();
+    final Microphone microphone = new Microphone();
+    final Ears ears = new Ears();
+    final Eyes eyes = new Eyes();
+    private final TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(7));
+    private final Path data;
+    private Optional<Path> model = Optional.empty();
+    private @Nullable Stage stage;
+    private @Nullable StationLoop loop;
+
+    StationRig(Path data) {
+        this.data = data;
+    }
+
+    /** Goes on with the sound. */
+    static final class SteppedClock extends Clock {
+        Instant now = BEGIN;
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return BARN;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            throw new UnsupportedOperationException("nobody asks for it");
+        }
+    }
+
+    /** Gives what was put in, then quiet; each poll is 20 ms. */
+    final class Microphone implements SoundIn {
+        final Deque<short[]> blocks = new ArrayDeque<>();
+        MicrophoneState state = MicrophoneState.LISTENING;
+        private @Nullable MicrophoneState told;
+        private long position;
+
+        @Override
+        public Optional<Sound> poll(Duration wait, boolean mayJump) {
+            clock.now = clock.now.plusMillis(20);
+            if (state != MicrophoneState.LISTENING) {
+                position += AudioSource.BLOCK;
+                return Optional.empty();
+            }
+            short[] next = blocks.isEmpty() ? new short[AudioSource.BLOCK] : blocks.removeFirst();
+            Sound block = Sound.of(next, position);
+            position += next.length;
+            return Optional.of(block);
+        }
+
+        @Override
+        public Optional<MicrophoneState> changed() {
+            boolean isNew = told != state;
+            told = state;
+            return isNew ? Optional.of(state) : Optional.empty();
+        }
+
+        @Override
+        public String sentence() {
+            return "Plug it in.";
+        }
+
+        @Override
+        public boolean clips() {
+            return false;
+        }
+
+        @Override
+        public double level() {
+            return -40;
+        }
+
+        @Override
+        public Losses losses() {
+            return new Losses(0, 0, 0);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    /** Hears what the station says; it speaks until somebody says that it is over. */
+    static final class Ears implements Mouth {
+        final List<String> said = new ArrayList<>();
+        final List<Sound> played = new ArrayList<>();
+        Optional<String> trouble = Optional.empty();
+        boolean speaking;
+        int stops;
+
+        @Override
+        public void say(String text) {
+            said.add(text);
+        }
+
+        @Override
+        public void play(Sound sound) {
+            played.add(sound);
+        }
+
+        @Override
+        public Optional<String> trouble() {
+            return trouble;
+        }
+
+        @Override
+        public boolean isSpeaking() {
+            return speaking;
+        }
+
+        @Override
+        public void stop() {
+            stops++;
+            speaking = false;
+        }
+    }
+
+    static final class Eyes implements StationLoop.Panel {
+        @Nullable Place place;
+        private @Nullable Known known;
+
+        @Override
+        public void show(Place shown, Known now) {
+            place = shown;
+            known = now;
+        }
+
+        @Override
+        public void level(double decibel) {}
+
+        Known known() {
+            return Objects.requireNonNull(known);
+        }
+    }
+
+    /** The record has a calf of which it knows this, before the station is opened. */
+    CalfId knows(Event... facts) {
+        try (SqliteEventJournal journal = SqliteEventJournal.open(data, clock, BARN, ids)) {
+            CalfId calf = new CalfId(ids.get());
+            journal.append(Stream.of(facts)
+                    .map(fact -> new NewEvent(calf, fact, BEGIN, Provenance.of(Provenance.Source.COMMAND)))
+                    .toList());
+            return calf;
+        }
+    }
+
+    /** The speech model is looked for there. */
+    void hasItsModelIn(Path folder) {
+        model = Optional.of(folder);
+    }
+
+    /** Opens it anew, with these lines of settings. */
+    void opens(String... lines) throws IOException {
+        close();
+        Files.writeString(data.resolve(StationFile.NAME), String.join("\n", lines));
+        Settings settings = new Settings(data, model, clock, BARN);
+        StringWriter err = new StringWriter();
+        stage = Stage.openWithKeys(settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US));
+        microphone.told = null;
+        Choices choices = StationFile.in(data).choices();
+        StationDesk desk = new StationDesk(
+                settings,
+                PrintWork.begin(settings),
+                new Messages(Locale.US),
+                choices,
+                code -> "key " + code,
+                149,
+                c -> {});
+        loop = new StationLoop(stage, microphone, ears, desk, eyes, on -> "");
+        waits(Duration.ofSeconds(1));
+    }
+
+    void says(String words) {
+        Sound sound = PERSON.speak(words);
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            microphone.blocks.add(sound.slice(at, at + AudioSource.BLOCK).copySamples());
+        }
+        while (!microphone.blocks.isEmpty()) {
+            turn();
+        }
+    }
+
+    void waits(Duration time) {
+        Instant until = clock.instant().plus(time);
+        while (clock.instant().isBefore(until)) {
+            turn();
+        }
+    }
+
+    void turn() {
+        Objects.requireNonNull(loop).turn();
+    }
+
+    void presses(Act act) {
+        Objects.requireNonNull(loop).press(act);
+        turn();
+    }
+
+    Stage stage() {
+        return Objects.requireNonNull(stage);
+    }
+
+    Known known() {
+        return eyes.known();
+    }
+
+    @Override
+    public void close() {
+        if (stage != null) {
+            stage.close();
+        }
+    }
+}
