@@ -20,6 +20,7 @@ import strawbed.audio.MicrophoneSource;
 import strawbed.audio.Sound;
 import strawbed.dialog.Prompt;
 import strawbed.statement.Control;
+import strawbed.text.Messages;
 
 /** The command {@code strawbed listen}: the recorder at the microphone, in a terminal. */
 @Command(
@@ -61,7 +62,7 @@ final class ListenCommand implements Callable<Integer> {
         try (MicrophoneSource source = MicrophoneSource.open(microphone);
                 Stage stage = Stage.open(settings, origin, program.err());
                 DailyWork daily = DailyWork.begin(settings, stage.station());
-                PrintWork printing = PrintWork.begin(settings);
+                PrintWork printing = PrintWork.begin(settings, new Messages(Locale.US));
                 Speaker speaker = Speaker.open(quiet, program.err())) {
             chosen.ifPresent(name -> stage.choose(name.equals(NOBODY) ? null : name));
             Thread typing = new Thread(() -> readKeys(keys), "keys");

@@ -5,9 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
-import java.util.Objects;
 import strawbed.print.JobState;
 import strawbed.print.Porter;
+import strawbed.print.PrintFault;
 import strawbed.print.PrintJob;
 import strawbed.print.PrintQueue;
 import strawbed.print.PrintUse;
@@ -78,7 +78,8 @@ final class PrintDesk {
 
     /** Why it waits. */
     static String fault(PrintJob job) {
-        return Objects.requireNonNullElse(job.fault(), "It was not tried yet.");
+        PrintFault fault = job.fault();
+        return fault == null ? "It was not tried yet." : fault.sentence();
     }
 
     /** As it is typed. */

@@ -4,15 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
@@ -27,7 +22,8 @@ import strawbed.print.PrintQueue;
 import strawbed.print.PrintUse;
 import strawbed.print.Printers;
 import strawbed.print.SystemPrinters;
-import strawbed.text.CalfNames;
+import strawbed.station.PaperStep;
+import strawbed.station.Papers;
 import strawbed.text.Messages;
 import strawbed.text.PrintPhrases;
 
@@ -46,12 +42,10 @@ final class PrintWork implements AutoCloseable, CardSender {
     private final Duration ofAnAnswer;
     private final PrintPhrases shown;
     private final PrintPhrases spoken;
-    private final CalfNames names;
-    private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
-    /** Jobs of which somebody was told that they wait. */
-    private final Set<Integer> told = ConcurrentHashMap.newKeySet();
-
-    private @Nullable String lastFailure;
+    private final PrintWords words;
+    private final PrintNews news;
+    private final PaperList papers;
+    private final PrintKeys keys;
 
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread made = new Thread(work, "printing");
@@ -59,21 +53,26 @@ final class PrintWork implements AutoCloseable, CardSender {
         return made;
     });
 
-    /** @param ofAnAnswer how long the recorder waits for the printer */
-    PrintWork(Settings settings, Printers printers, Duration patience, Duration ofAnAnswer) {
+    /**
+     * @param messages the language in which people are told
+     * @param ofAnAnswer how long the recorder waits for the printer
+     */
+    PrintWork(Settings settings, Messages messages, Printers printers, Duration patience, Duration ofAnAnswer) {
         this.settings = settings;
         this.queue = PrintDesk.queue(settings);
         this.porter = new Porter(queue, printers, settings.clock(), patience);
         this.ofAnAnswer = ofAnAnswer;
-        Messages messages = new Messages(Locale.US);
         this.shown = PrintPhrases.shown(messages);
         this.spoken = PrintPhrases.spoken(messages);
-        this.names = new CalfNames(messages);
+        this.words = new PrintWords(messages);
+        this.news = new PrintNews(words);
+        this.papers = new PaperList(queue, words);
+        this.keys = new PrintKeys(settings, queue, porter, words, news, papers);
     }
 
     /** Looks now and then whether something waits that may be tried again. */
-    static PrintWork begin(Settings settings) {
-        PrintWork work = new PrintWork(settings, new SystemPrinters(), PATIENCE, OF_AN_ANSWER);
+    static PrintWork begin(Settings settings, Messages messages) {
+        PrintWork work = new PrintWork(settings, messages, new SystemPrinters(), PATIENCE, OF_AN_ANSWER);
         // Its result is told as news; it never throws.
         ScheduledFuture<?> unused =
                 work.thread.scheduleWithFixedDelay(work::tryAgain, 0, EACH_SECONDS, TimeUnit.SECONDS);
@@ -90,6 +89,7 @@ final class PrintWork implements AutoCloseable, CardSender {
     @Override
     public void close() {
         thread.shutdown();
+        papers.close();
     }
 
     @Override
@@ -100,10 +100,9 @@ final class PrintWork implements AutoCloseable, CardSender {
                 return Optional.empty();
             }
             byte[] pdf = Files.readAllBytes(file);
-            String what = "the card of " + names.of(calf, herd);
-            return Optional.of(send(queue.add(pdf, what, PrintUse.CARDS, printer.get()), calf, herd));
+            return Optional.of(send(queue.add(pdf, words.card(calf, herd), PrintUse.CARDS, printer.get()), calf, herd));
         } catch (PrintException | BadInputException | IOException failure) {
-            String sentence = "The card is written to " + file + ", but not sent: " + failure.getMessage();
+            String sentence = words.notSent(file, why(failure));
             return Optional.of(new Answers.Said(sentence, sentence));
         }
     }
@@ -116,31 +115,37 @@ final class PrintWork implements AutoCloseable, CardSender {
             if (printer.isEmpty()) {
                 return isWritten;
             }
-            queue.add(Files.readAllBytes(file), "the handover sheet", PrintUse.SHEETS, printer.get());
+            queue.add(Files.readAllBytes(file), words.handover(), PrintUse.SHEETS, printer.get());
             // Nobody waits for it as for an answer; a fault is told as news.
             thread.execute(this::tryAgain);
             return shown.sheetSent();
         } catch (PrintException | BadInputException | IOException failure) {
-            return isWritten + " " + failure.getMessage();
+            return isWritten + " " + why(failure);
         }
+    }
+
+    private String why(Exception failure) {
+        return failure instanceof PrintException
+                ? words.unusable(queue.folder())
+                : String.valueOf(failure.getMessage());
     }
 
     private Answers.Said send(PrintJob job, CalfRecord calf, Herd herd) {
         // Its answer tells of a fault, so that no line need.
-        told.add(job.number());
+        news.isTold(job, true);
         CompletableFuture<Porter.Tried> carried = CompletableFuture.supplyAsync(() -> porter.carry(job), thread);
         try {
             Porter.Tried tried = carried.get(ofAnAnswer.toMillis(), TimeUnit.MILLISECONDS);
             if (tried.isHandedOver()) {
-                told.remove(job.number());
+                news.isTold(job, false);
                 return new Answers.Said(shown.sent(), spoken.sent());
             }
             return new Answers.Said(
-                    shown.held(calf, herd) + " " + PrintDesk.fault(tried.after()), spoken.held(calf, herd));
+                    shown.held(calf, herd) + " " + words.why(tried.after()), spoken.held(calf, herd));
         } catch (TimeoutException e) {
             CompletableFuture<?> unused = carried.whenComplete((tried, failure) -> {
                 if (tried != null) {
-                    tell(tried);
+                    news.tell(tried);
                 }
             });
         } catch (ExecutionException e) {
@@ -154,32 +159,31 @@ final class PrintWork implements AutoCloseable, CardSender {
     /** What it throws would end all later ones unheard. */
     void tryAgain() {
         try {
-            porter.carryDue().forEach(this::tell);
+            porter.carryDue().forEach(news::tell);
         } catch (PrintException failure) {
-            tellOnce(String.valueOf(failure.getMessage()));
+            news.addOnce(words.unusable(queue.folder()));
         } catch (RuntimeException failure) {
-            tellOnce("Waiting pages are not tried: " + failure + ". Please report this.");
+            news.addOnce(words.odd(failure));
         }
     }
 
-    /** A folder that cannot be used is no news each quarter of a minute. */
-    private void tellOnce(String failure) {
-        if (!failure.equals(lastFailure)) {
-            lastFailure = failure;
-            news.add(failure);
-        }
+    /** The pages on their way, as they were when somebody last looked. */
+    Papers papers() {
+        return papers.known();
     }
 
-    /** Once that it waits, once that it went. */
-    private void tell(Porter.Tried tried) {
-        PrintJob job = tried.after();
-        if (tried.isHandedOver()) {
-            boolean waited = told.remove(job.number()) || tried.before().fault() != null;
-            if (waited) {
-                news.add(PrintDesk.sentence(job));
-            }
-        } else if (told.add(job.number())) {
-            news.add(PrintDesk.sentence(job));
+    /** Looks at them anew, beside the work. */
+    void lookForPapers() {
+        papers.look();
+    }
+
+    /** Does what a person wants of a page, beside the work; what came of it is news, and on the list. */
+    void press(PaperStep step, int number) {
+        if (step == PaperStep.GIVE_UP) {
+            // It asks no printer, so a silent one must not hold it up.
+            papers.execute(() -> keys.pressed(step, number));
+        } else {
+            thread.execute(() -> keys.pressed(step, number));
         }
     }
 }

@@ -171,7 +171,7 @@ final class StationCommand implements Callable<Integer> {
             try (ChosenMicrophone microphone = new ChosenMicrophone(choices.microphone(), settings.clock(), origin);
                     Stage stage = Stage.openWithKeys(settings, origin, err, messages);
                     DailyWork daily = DailyWork.begin(settings, stage.station());
-                    PrintWork printing = PrintWork.begin(settings);
+                    PrintWork printing = PrintWork.begin(settings, messages);
                     Speaker speaker = Speaker.open(choices.speaker(), err)) {
                 MicrophoneCounts counts = new MicrophoneCounts(settings.data(), origin);
                 StationDesk desk = new StationDesk(

@@ -82,6 +82,10 @@ final class StationDesk implements CardSender {
         return settings.clock().instant();
     }
 
+    PrintWork printing() {
+        return printing;
+    }
+
     List<String> microphones() {
         return microphones;
     }

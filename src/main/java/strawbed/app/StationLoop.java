@@ -25,6 +25,7 @@ import strawbed.statement.Interpretation;
 import strawbed.station.Act;
 import strawbed.station.Announcer;
 import strawbed.station.Known;
+import strawbed.station.PaperStep;
 import strawbed.station.Place;
 import strawbed.station.Sign;
 import strawbed.station.Told;
@@ -263,6 +264,9 @@ final class StationLoop {
             if (place instanceof Place.Microphones) {
                 desk.lookForMicrophones();
             }
+            if (place instanceof Place.More || place instanceof Place.Prints || place instanceof Place.OnePrint) {
+                desk.printing().lookForPapers();
+            }
         } else if (act instanceof Act.Order order) {
             order(order.control());
         } else if (act instanceof Act.Enter entered) {
@@ -287,8 +291,21 @@ final class StationLoop {
         } else if (act instanceof Act.PrintHandover) {
             done(desk.printHandover(stage.herd(), stage.open()));
             place = new Place.Now();
+        } else if (act instanceof Act.OfPaper paper) {
+            actOnPaper(paper);
         } else {
             actOnOpen(act);
+        }
+    }
+
+    /** Only from the page of that print, which it leaves: a key that is pressed twice must not print twice. */
+    private void actOnPaper(Act.OfPaper act) {
+        if (place.equals(new Place.OnePrint(act.number()))) {
+            place = new Place.Prints(0);
+            desk.printing().press(act.step(), act.number());
+            if (act.step() != PaperStep.GIVE_UP) {
+                news = messages().text(MessageKey.STATION_PRINT_TRIED);
+            }
         }
     }
 
@@ -410,6 +427,7 @@ final class StationLoop {
     private void refresh() {
         due = DueList.open(stage.herd(), now());
         dueAt = now().plus(EACH_LOOK_AT_DUE);
+        desk.printing().lookForPapers();
         try {
             open = stage.open();
         } catch (JournalException refused) {
@@ -437,6 +455,7 @@ final class StationLoop {
                 open,
                 announcer.hasAnnounced(),
                 desk.microphones(),
+                desk.printing().papers(),
                 desk.keyNames(),
                 desk.choices());
     }

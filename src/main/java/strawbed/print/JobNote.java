@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Properties;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -28,8 +29,11 @@ final class JobNote {
         if (job.lastTry() != null) {
             lines.setProperty("last-try", job.lastTry().toString());
         }
-        if (job.fault() != null) {
-            lines.setProperty("fault", job.fault());
+        PrintFault fault = job.fault();
+        if (fault != null) {
+            lines.setProperty("fault", fault.sentence());
+            lines.setProperty("fault-kind", fault.kind().name());
+            lines.setProperty("fault-detail", fault.detail());
         }
         StringWriter text = new StringWriter();
         try {
@@ -72,7 +76,23 @@ final class JobNote {
                 JobState.valueOf(value(lines, "state")),
                 whole(lines, "tries"),
                 lines.containsKey("last-try") ? time(value(lines, "last-try")) : null,
-                lines.getProperty("fault"));
+                fault(lines));
+    }
+
+    /** Notes of earlier versions have the sentence alone; a kind of a later version is told by its sentence. */
+    private static @Nullable PrintFault fault(Properties lines) {
+        @Nullable String sentence = lines.getProperty("fault");
+        if (sentence == null) {
+            return null;
+        }
+        String kind = lines.getProperty("fault-kind", "");
+        return new PrintFault(
+                Arrays.stream(PrintFault.Kind.values())
+                        .filter(one -> one.name().equals(kind))
+                        .findFirst()
+                        .orElse(PrintFault.Kind.OTHER),
+                lines.getProperty("fault-detail", ""),
+                sentence);
     }
 
     private static String value(Properties lines, String name) {

@@ -92,7 +92,8 @@ public final class Porter implements AutoCloseable {
             return List.of();
         }
         if (!takeRight()) {
-            String why = "Another Strawbed is handing pages over just now.";
+            PrintFault why =
+                    PrintFault.of(PrintFault.Kind.BUSY, "Another Strawbed is handing pages over just now.");
             return jobs.stream()
                     .map(job -> new Tried(job, job.failed(clock.instant(), why)))
                     .toList();
@@ -121,15 +122,17 @@ public final class Porter implements AutoCloseable {
                     .findFirst()
                     .orElse(job.dropped());
         }
-        Optional<String> fault = notNoted.contains(job.number()) ? Optional.empty() : handOver(now.get(), silent);
+        Optional<PrintFault> fault = notNoted.contains(job.number()) ? Optional.empty() : handOver(now.get(), silent);
         return fault.map(why -> failed(now.get(), why)).orElseGet(() -> taken(now.get()));
     }
 
-    private Optional<String> handOver(PrintJob job, Set<String> silent) {
+    private Optional<PrintFault> handOver(PrintJob job, Set<String> silent) {
         Path document = queue.document(job.number());
         if (!Files.exists(document)) {
-            return Optional.of("Its page " + document + " is gone. Make it anew, and type \"strawbed printer drop "
-                    + job.number() + "\".");
+            return Optional.of(PrintFault.of(
+                    PrintFault.Kind.PAGE_LOST,
+                    "Its page " + document + " is gone. Make it anew, and type \"strawbed printer drop " + job.number()
+                            + "\"."));
         }
         FutureTask<@Nullable Void> begun = hanging.get(job.number());
         if (begun == null) {
@@ -153,17 +156,23 @@ public final class Porter implements AutoCloseable {
             hanging.remove(job.number());
             Throwable cause = Objects.requireNonNullElse(e.getCause(), e);
             return Optional.of(
-                    cause instanceof PrintException
-                            ? String.valueOf(cause.getMessage())
-                            : "The printer " + job.printer() + " did not take the page: " + cause + ".");
+                    cause instanceof PrintException refused
+                            ? refused.fault()
+                            : new PrintFault(
+                                    PrintFault.Kind.REFUSED,
+                                    cause.toString(),
+                                    "The printer " + job.printer() + " did not take the page: " + cause + "."));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return Optional.of("The program ended before the printer answered.");
+            return Optional.of(
+                    PrintFault.of(PrintFault.Kind.ENDED, "The program ended before the printer answered."));
         }
     }
 
-    private static String silence(PrintJob job) {
-        return "The printer " + job.printer() + " does not answer. Look whether it and the print service are on.";
+    private static PrintFault silence(PrintJob job) {
+        return PrintFault.of(
+                PrintFault.Kind.SILENT,
+                "The printer " + job.printer() + " does not answer. Look whether it and the print service are on.");
     }
 
     private PrintJob taken(PrintJob job) {
@@ -179,7 +188,7 @@ public final class Porter implements AutoCloseable {
         }
     }
 
-    private PrintJob failed(PrintJob job, String why) {
+    private PrintJob failed(PrintJob job, PrintFault why) {
         PrintJob failed = job.failed(clock.instant(), why);
         try {
             return queue.changed(job.number(), one -> one.isWaiting() ? one.failed(clock.instant(), why) : one)

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param what in words, such as "the card of calf 312"
  * @param tries how often it was tried since it was asked for
  * @param lastTry null before the first
- * @param fault why the last try failed, in a sentence; null if there was none
+ * @param fault why the last try failed; null if there was none
  */
 public record PrintJob(
         int number,
@@ -22,7 +22,7 @@ public record PrintJob(
         JobState state,
         int tries,
         @Nullable Instant lastTry,
-        @Nullable String fault) {
+        @Nullable PrintFault fault) {
     private static final Duration FIRST_WAIT = Duration.ofSeconds(15);
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(5);
 
@@ -44,7 +44,7 @@ public record PrintJob(
         return now.isBefore(lastTry) || !now.isBefore(lastTry.plus(most));
     }
 
-    PrintJob failed(Instant now, String why) {
+    PrintJob failed(Instant now, PrintFault why) {
         return new PrintJob(number, what, use, printer, askedAt, state, tries + 1, now, why);
     }
 

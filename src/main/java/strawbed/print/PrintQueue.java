@@ -101,14 +101,23 @@ public final class PrintQueue {
         return new Contents(jobs, damaged);
     }
 
+    /** Where it is, whether or not it was made yet. */
+    public Path folder() {
+        return folder;
+    }
+
     /** The document of a job. */
     public Path document(int number) {
         return folder.resolve(number + DOCUMENT);
     }
 
-    /** Gives a job up; one whose note is damaged is removed. Empty if there is none with this number. */
+    /**
+     * Gives a job up, unless it was handed over meanwhile. Empty if there is none with this number.
+     *
+     * @throws PrintException if its note cannot be read
+     */
     public Optional<PrintJob> drop(int number) {
-        return changed(number, PrintJob::dropped);
+        return changed(number, job -> job.isWaiting() ? job.dropped() : job);
     }
 
     /** Lets a job wait anew, on this printer. Empty if there is none with this number. */

@@ -27,7 +27,7 @@ public final class SystemPrinters implements Printers {
         PrintService[] services = PrintServiceLookup.lookupPrintServices(null, null);
         CupsQueues queues = CupsQueues.now();
         return Arrays.stream(services)
-                .map(service -> new Known(service.getName(), trouble(service, queues)))
+                .map(service -> new Known(service.getName(), trouble(service, queues).map(PrintFault::sentence)))
                 .sorted(Comparator.comparing(Known::name))
                 .toList();
     }
@@ -40,7 +40,7 @@ public final class SystemPrinters implements Printers {
                 .findFirst()
                 .orElseThrow(() -> gone(printer, services));
         trouble(service, CupsQueues.now()).ifPresent(trouble -> {
-            throw new PrintException(trouble);
+            throw new PrintException(trouble, null);
         });
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             PrinterJob job = PrinterJob.getPrinterJob();
@@ -52,34 +52,45 @@ public final class SystemPrinters implements Printers {
             throw refused(printer, e);
         } catch (IOException e) {
             throw new PrintException(
-                    "The page " + pdf + " cannot be read: " + e.getMessage()
-                            + ". Make it anew, and drop this job with \"strawbed printer drop\".",
+                    PrintFault.of(
+                            PrintFault.Kind.PAGE_LOST,
+                            "The page " + pdf + " cannot be read: " + e.getMessage()
+                                    + ". Make it anew, and drop this job with \"strawbed printer drop\"."),
                     e);
         }
     }
 
     private static PrintException gone(String printer, PrintService[] services) {
-        if (services.length == 0) {
-            return new PrintException("This computer knows no printer now, so also not " + printer
-                    + ". Start its print service, or set the printer up anew in the system's settings.");
-        }
-        return new PrintException("The printer " + printer + " is gone; there are: "
-                + Arrays.stream(services).map(PrintService::getName).sorted().collect(Collectors.joining(", "))
-                + ". Set it up again, or choose another with \"strawbed printer use\".");
+        String sentence = services.length == 0
+                ? "This computer knows no printer now, so also not " + printer
+                        + ". Start its print service, or set the printer up anew in the system's settings."
+                : "The printer " + printer + " is gone; there are: "
+                        + Arrays.stream(services)
+                                .map(PrintService::getName)
+                                .sorted()
+                                .collect(Collectors.joining(", "))
+                        + ". Set it up again, or choose another with \"strawbed printer use\".";
+        return new PrintException(PrintFault.of(PrintFault.Kind.PRINTER_GONE, sentence), null);
     }
 
-    private static Optional<String> trouble(PrintService service, CupsQueues queues) {
+    private static Optional<PrintFault> trouble(PrintService service, CupsQueues queues) {
         String name = service.getName();
         if (queues.closed().contains(name)) {
-            return Optional.of("The printer " + name
-                    + " takes no jobs. Let it accept them in the system's printer settings (CUPS: cupsaccept).");
+            return Optional.of(PrintFault.of(
+                    PrintFault.Kind.CLOSED,
+                    "The printer " + name
+                            + " takes no jobs. Let it accept them in the system's printer settings (CUPS:"
+                            + " cupsaccept)."));
         }
         // CUPS gives none (Java 17), others may.
         boolean isStopped = service.getAttribute(PrinterState.class) == PrinterState.STOPPED;
         if (isStopped || queues.paused().containsKey(name)) {
             String why = queues.paused().getOrDefault(name, "");
-            return Optional.of("The printer " + name + " is paused" + (why.isEmpty() ? "" : " (" + why + ")")
-                    + ". Look at it, then resume it in the system's printer settings (CUPS: cupsenable).");
+            return Optional.of(new PrintFault(
+                    PrintFault.Kind.PAUSED,
+                    why,
+                    "The printer " + name + " is paused" + (why.isEmpty() ? "" : " (" + why + ")")
+                            + ". Look at it, then resume it in the system's printer settings (CUPS: cupsenable)."));
         }
         return Optional.empty();
     }
@@ -90,14 +101,19 @@ public final class SystemPrinters implements Printers {
         if (e.getCause() instanceof IOException cause
                 && String.valueOf(cause.getMessage()).contains("lpr\"")) {
             return new PrintException(
-                    "The printer " + printer
-                            + " cannot be reached, as the program lpr does not start, by which Java hands"
-                            + " pages over. Install it: the Debian package is cups-bsd.",
+                    PrintFault.of(
+                            PrintFault.Kind.NO_PROGRAM,
+                            "The printer " + printer
+                                    + " cannot be reached, as the program lpr does not start, by which Java hands"
+                                    + " pages over. Install it: the Debian package is cups-bsd."),
                     e);
         }
         return new PrintException(
-                "The printer " + printer + " did not take the page: " + why.strip()
-                        + ". Look whether it is on and connected.",
+                new PrintFault(
+                        PrintFault.Kind.REFUSED,
+                        why.strip(),
+                        "The printer " + printer + " did not take the page: " + why.strip()
+                                + ". Look whether it is on and connected."),
                 e);
     }
 }

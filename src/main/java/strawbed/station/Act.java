@@ -62,6 +62,9 @@ public sealed interface Act {
     /** The sheet for the next shift. */
     record PrintHandover() implements Act {}
 
+    /** Something is done about a page on its way to the printer. */
+    record OfPaper(int number, PaperStep step) implements Act {}
+
     /** The end. */
     record Quit() implements Act {}
 }

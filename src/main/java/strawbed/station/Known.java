@@ -23,6 +23,7 @@ import strawbed.journal.OpenStatement;
  * @param open what was said and not confirmed, the newest first
  * @param canPutOff whether a late task was announced that can be put off
  * @param microphones the names of those that are there
+ * @param papers the pages on their way to the printer
  * @param keyNames how keys of pedal and keyboard are called, by their codes
  */
 public record Known(
@@ -39,6 +40,7 @@ public record Known(
         List<OpenStatement> open,
         boolean canPutOff,
         List<String> microphones,
+        Papers papers,
         Map<Integer, String> keyNames,
         Choices choices) {
     public Known {
@@ -64,6 +66,7 @@ public record Known(
                 open,
                 canPutOff,
                 microphones,
+                papers,
                 keyNames,
                 choices);
     }

@@ -54,6 +54,12 @@ public sealed interface Place {
     /** What else there is. */
     record More() implements Place {}
 
+    /** What waits to be printed, and what was. */
+    record Prints(int page) implements Place {}
+
+    /** One of these pages, by its number. */
+    record OnePrint(int number) implements Place {}
+
     /** Who works. */
     record Operators() implements Place {}
 

@@ -14,6 +14,7 @@ public final class Screens {
     private final NowScreens now;
     private final CalfScreens calves;
     private final OpenScreens open;
+    private final PrintScreens prints;
     private final SetupScreens setup;
     private final EntryScreens entry;
 
@@ -27,6 +28,7 @@ public final class Screens {
         now = new NowScreens(frame, due);
         calves = new CalfScreens(frame, due, zone);
         open = new OpenScreens(frame, calves, zone);
+        prints = new PrintScreens(frame);
         setup = new SetupScreens(frame);
         entry = new EntryScreens(frame, calves, zone, farm);
     }
@@ -96,6 +98,15 @@ public final class Screens {
         }
         if (place instanceof Place.ThrowAway away) {
             return open.throwAway(away.id(), known);
+        }
+        if (place instanceof Place.Prints page) {
+            return prints.all(page.page(), known);
+        }
+        if (place instanceof Place.OnePrint one) {
+            return known.papers()
+                    .numbered(one.number())
+                    .map(paper -> prints.one(paper, known))
+                    .orElseGet(() -> prints.all(0, known));
         }
         return ofSetup(place, known);
     }

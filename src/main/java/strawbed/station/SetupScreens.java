@@ -29,6 +29,7 @@ record SetupScreens(Frame frame) {
                 ? frame.key(STATION_WAKE_UP, Rank.USUAL, new Act.Order(Control.WAKE_UP_RECORDER))
                 : frame.key(STATION_PAUSE, Rank.USUAL, new Act.Order(Control.PAUSE_RECORDER));
         int open = known.open().size();
+        long waiting = known.papers().waiting();
         List<Key> keys = List.of(
                 pause,
                 frame.key(STATION_WHAT_IS_DUE, Rank.USUAL, new Act.Order(Control.WHAT_IS_DUE)),
@@ -43,6 +44,11 @@ record SetupScreens(Frame frame) {
                         Rank.USUAL,
                         new Act.Go(new Place.Operators())),
                 frame.key(STATION_HANDOVER, Rank.USUAL, new Act.PrintHandover()),
+                new Key(
+                        frame.text(STATION_PRINTS),
+                        waiting == 0 ? "" : frame.text(STATION_PRINTS_COUNT, Long.toString(waiting)),
+                        Rank.USUAL,
+                        new Act.Go(new Place.Prints(0))),
                 frame.go(STATION_SETUP, new Place.Setup()),
                 frame.go(STATION_END, new Place.End()));
         return frame.near(

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -20,20 +21,30 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.dialog.Prompt;
 import strawbed.print.FakePrinters;
 import strawbed.print.JobState;
+import strawbed.print.PrintFault;
+import strawbed.print.PrintJob;
 import strawbed.print.PrintUse;
 import strawbed.report.pdf.CardPaper;
+import strawbed.station.Paper;
+import strawbed.station.PaperState;
+import strawbed.station.PaperStep;
+import strawbed.station.Papers;
 import strawbed.testkit.Barn;
+import strawbed.text.Language;
 import strawbed.text.Messages;
 
 /** "Print the card" said to the recorder, and what waits beside its work. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 1, unit = TimeUnit.MINUTES)
 class PrintWorkTest {
+    private static final Messages ENGLISH = new Messages(Locale.US);
     private static final Instant NOW = Instant.parse("2026-03-03T05:30:00Z");
     private static final Duration LONG = Duration.ofSeconds(30);
     private static final Duration SHORT = Duration.ofMillis(50);
@@ -55,7 +66,7 @@ class PrintWorkTest {
     }
 
     private PrintWork work(Duration patience, Duration ofAnAnswer) {
-        return new PrintWork(settings(), printers, patience, ofAnAnswer);
+        return new PrintWork(settings(), ENGLISH, printers, patience, ofAnAnswer);
     }
 
     private Answers.Said printCard(PrintWork work) {
@@ -131,7 +142,7 @@ class PrintWorkTest {
             assertThat(next.news()).isNull();
         }
         Settings later = settings().withClock(Clock.fixed(NOW.plusSeconds(15), ZoneOffset.UTC));
-        try (PrintWork next = new PrintWork(later, printers, LONG, LONG)) {
+        try (PrintWork next = new PrintWork(later, ENGLISH, printers, LONG, LONG)) {
             next.tryAgain();
             assertThat(next.news()).isEqualTo("Handed over to the printer CARDS: job 1, the card of calf 312.");
             next.tryAgain();
@@ -152,6 +163,80 @@ class PrintWorkTest {
         assertThat(printers.taken()).hasSize(1);
     }
 
+    /** As the station does, in its language. */
+    private Papers looksAt(PrintWork work) throws InterruptedException {
+        Papers before = work.papers();
+        work.lookForPapers();
+        while (work.papers() == before) {
+            TimeUnit.MILLISECONDS.sleep(5);
+        }
+        return work.papers();
+    }
+
+    @Test
+    void what_the_station_tells_is_in_its_language() throws Exception {
+        Messages spanish = new Messages(Language.SPANISH.locale());
+        printers.fallSilent();
+        try (PrintWork work = new PrintWork(settings(), spanish, printers, SHORT, LONG)) {
+            assertThat(printCard(work).shown())
+                    .isEqualTo("La impresora no aceptó la tarjeta del becerro 312; espera y se intenta otra vez."
+                            + " La impresora CARDS no contesta. Vea si está prendida y si el servicio de impresión"
+                            + " funciona.");
+            assertThat(looksAt(work).all())
+                    .containsExactly(new Paper(
+                            1,
+                            "la tarjeta del becerro 312",
+                            "CARDS",
+                            PaperState.WAITING,
+                            "La impresora CARDS no contesta. Vea si está prendida y si el servicio de impresión"
+                                    + " funciona."));
+            work.press(PaperStep.GIVE_UP, 1);
+            assertThat(awaitLine(work)).isEqualTo("Se abandonó: trabajo 1, la tarjeta del becerro 312.");
+            work.press(PaperStep.GIVE_UP, 9);
+            assertThat(awaitLine(work)).isEqualTo("Esta impresión ya no está en la lista.");
+        }
+        printers.wakeUp();
+    }
+
+    /** Without a try between, which would tell of its own. */
+    private static String awaitLine(PrintWork work) throws InterruptedException {
+        String line = work.news();
+        while (line == null) {
+            TimeUnit.MILLISECONDS.sleep(5);
+            line = work.news();
+        }
+        return line;
+    }
+
+    @Test
+    void what_waits_is_listed_before_what_does_not_and_the_newest_first() throws Exception {
+        try (PrintWork work = work(LONG, LONG)) {
+            for (String what : List.of("a", "b", "c", "d")) {
+                PrintDesk.queue(settings()).add(new byte[] {1}, what, PrintUse.CARDS, "CARDS");
+            }
+            PrintDesk.queue(settings()).drop(2);
+            PrintDesk.queue(settings()).drop(4);
+            assertThat(looksAt(work).all()).extracting(Paper::number).containsExactly(3, 1, 4, 2);
+            assertThat(work.papers().trouble()).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(PrintFault.Kind.class)
+    void every_fault_has_its_sentence_in_both_languages(PrintFault.Kind kind) {
+        PrintFault fault = new PrintFault(kind, "no paper", "It waits, as was written.");
+        PrintJob job = new PrintJob(
+                1, "the card", PrintUse.CARDS, "CARDS", NOW, JobState.WAITING, 1, NOW, fault);
+        String english = new PrintWords(ENGLISH).why(job);
+        String spanish = new PrintWords(new Messages(Language.SPANISH.locale())).why(job);
+        assertThat(english).endsWith(".").doesNotContain("{");
+        if (kind == PrintFault.Kind.OTHER) {
+            assertThat(List.of(english, spanish)).containsOnly("It waits, as was written.");
+        } else {
+            assertThat(spanish).endsWith(".").isNotEqualTo(english);
+        }
+    }
+
     @Test
     void a_fault_of_a_waiting_page_is_told_once() {
         printers.refuse(REFUSAL);
@@ -159,7 +244,7 @@ class PrintWorkTest {
         for (int round = 0; round < 3; round++) {
             Instant at = NOW.plusSeconds(600L * round);
             Settings then = settings().withClock(Clock.fixed(at, ZoneOffset.UTC));
-            try (PrintWork work = new PrintWork(then, printers, LONG, LONG)) {
+            try (PrintWork work = new PrintWork(then, ENGLISH, printers, LONG, LONG)) {
                 work.tryAgain();
                 work.tryAgain();
                 String news = work.news();

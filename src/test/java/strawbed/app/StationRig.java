@@ -30,6 +30,7 @@ import strawbed.event.NewEvent;
 import strawbed.event.Provenance;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.print.FakePrinters;
 import strawbed.station.Choices;
 import strawbed.station.Known;
 import strawbed.station.Place;
@@ -52,6 +53,8 @@ final class StationRig implements AutoCloseable {
     private final TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(7));
     private final Path data;
     private Optional<Path> model = Optional.empty();
+    final FakePrinters printers = new FakePrinters();
+    private @Nullable PrintWork printing;
     private @Nullable Stage stage;
     private @Nullable StationLoop loop;
 
@@ -194,6 +197,10 @@ final class StationRig implements AutoCloseable {
         }
     }
 
+    Settings settings() {
+        return new Settings(data, model, clock, BARN);
+    }
+
     /** The speech model is looked for there. */
     void hasItsModelIn(Path folder) {
         model = Optional.of(folder);
@@ -201,22 +208,29 @@ final class StationRig implements AutoCloseable {
 
     /** Opens it anew, with these lines of settings. */
     void opens(String... lines) throws IOException {
-        close();
+        if (stage != null) {
+            close();
+        }
         Files.writeString(data.resolve(StationFile.NAME), String.join("\n", lines));
-        Settings settings = new Settings(data, model, clock, BARN);
+        Settings settings = settings();
         StringWriter err = new StringWriter();
         stage = Stage.openWithKeys(settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US));
         microphone.told = null;
         Choices choices = StationFile.in(data).choices();
+        Messages english = new Messages(Locale.US);
+        PrintWork prints =
+                new PrintWork(settings, english, printers, Duration.ofSeconds(30), Duration.ofSeconds(2));
+        printing = prints;
         StationDesk desk = new StationDesk(
                 settings,
-                PrintWork.begin(settings),
-                new Messages(Locale.US),
+                prints,
+                english,
                 choices,
                 code -> "key " + code,
                 149,
                 c -> {});
-        loop = new StationLoop(stage, microphone, ears, desk, eyes, on -> "");
+        loop = new StationLoop(
+                stage, microphone, ears, desk, eyes, on -> Objects.requireNonNullElse(prints.news(), ""));
         waits(Duration.ofSeconds(1));
     }
 
@@ -256,6 +270,10 @@ final class StationRig implements AutoCloseable {
 
     @Override
     public void close() {
+        printers.wakeUp();
+        if (printing != null) {
+            printing.close();
+        }
         if (stage != null) {
             stage.close();
         }

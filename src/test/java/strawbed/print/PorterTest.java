@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -71,6 +72,10 @@ class PorterTest {
         return queue().add(page.getBytes(StandardCharsets.UTF_8), "a card", PrintUse.CARDS, "CARDS");
     }
 
+    private static String sentence(PrintJob job) {
+        return Objects.requireNonNull(job.fault()).sentence();
+    }
+
     private PrintJob job(int number) {
         return queue().contents().jobs().stream()
                 .filter(job -> job.number() == number)
@@ -95,11 +100,11 @@ class PorterTest {
         PrintJob job = add("page");
         Porter.Tried tried = porter(LONG).carry(job);
         assertThat(tried.isHandedOver()).isFalse();
-        assertThat(job(1).fault()).isEqualTo(REFUSAL);
+        assertThat(sentence(job(1))).isEqualTo(REFUSAL);
         assertThat(job(1).state()).isEqualTo(JobState.WAITING);
         printers.refuse(null);
         assertThat(porter(LONG).carryAll()).singleElement().satisfies(one -> {
-            assertThat(one.before().fault()).isEqualTo(REFUSAL);
+            assertThat(sentence(one.before())).isEqualTo(REFUSAL);
             assertThat(one.after().fault()).isNull();
             assertThat(one.isHandedOver()).isTrue();
         });
@@ -138,7 +143,7 @@ class PorterTest {
         PrintJob first = add("one");
         add("two");
         Porter porter = porter(SHORT);
-        assertThat(porter.carry(first).after().fault()).contains("CARDS does not answer");
+        assertThat(sentence(porter.carry(first).after())).contains("CARDS does not answer");
         assertThat(porter.carryAll()).hasSize(2).noneMatch(Porter.Tried::isHandedOver);
         printers.wakeUp();
         while (job(1).state() != JobState.HANDED_OVER || job(2).state() != JobState.HANDED_OVER) {
@@ -154,7 +159,7 @@ class PorterTest {
         PrintJob job = add("page");
         Porter hangs = porter(SHORT);
         hangs.carry(job);
-        assertThat(porter(LONG).carry(job).after().fault()).contains("Another Strawbed");
+        assertThat(sentence(porter(LONG).carry(job).after())).contains("Another Strawbed");
         printers.wakeUp();
         hangs.close();
     }
@@ -173,7 +178,7 @@ class PorterTest {
     void a_page_whose_file_is_gone_waits_and_says_so() throws IOException {
         PrintJob job = add("page");
         Files.delete(queue().document(1));
-        assertThat(porter(LONG).carry(job).after().fault()).contains("is gone", "drop 1");
+        assertThat(sentence(porter(LONG).carry(job).after())).contains("is gone", "drop 1");
         assertThat(printers.taken()).isEmpty();
     }
 

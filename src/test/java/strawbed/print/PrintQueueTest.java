@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -87,7 +88,8 @@ class PrintQueueTest {
             delimiter = '|',
             value = {"plain", "two\nlines = \\ # !", "Łucja ß 牛", "' '", "trailing blank |"})
     void every_word_comes_back_as_it_was(String words) {
-        PrintJob job = new PrintJob(7, words, PrintUse.SHEETS, words, NOW, JobState.WAITING, 3, NOW, words);
+        PrintFault fault = new PrintFault(PrintFault.Kind.PAUSED, words, words);
+        PrintJob job = new PrintJob(7, words, PrintUse.SHEETS, words, NOW, JobState.WAITING, 3, NOW, fault);
         assertThat(JobNote.of(7, JobNote.text(job))).isEqualTo(job);
         assertThat(JobNote.text(job)).isEqualTo(JobNote.text(job)).doesNotContain("#");
     }
@@ -134,6 +136,34 @@ class PrintQueueTest {
         add("one");
         Files.write(data.resolve("print-queue/1.job"), new byte[] {(byte) 0xC3, (byte) 0x28, 0});
         assertThat(queue().contents().damaged()).hasSize(1);
+    }
+
+    @Test
+    void a_note_of_an_earlier_version_has_its_fault_in_a_sentence_alone() {
+        String note = JobNote.text(new PrintJob(
+                7,
+                "page",
+                PrintUse.CARDS,
+                "CARDS",
+                NOW,
+                JobState.WAITING,
+                3,
+                NOW,
+                new PrintFault(PrintFault.Kind.PAUSED, "no paper", "It is paused.")));
+        assertThat(note).contains("fault-kind=PAUSED");
+        String earlier =
+                note.lines().filter(line -> !line.startsWith("fault-")).collect(Collectors.joining("\n"));
+        PrintFault other = PrintFault.of(PrintFault.Kind.OTHER, "It is paused.");
+        assertThat(JobNote.of(7, earlier).fault()).isEqualTo(other);
+        assertThat(JobNote.of(7, earlier + "\nfault-kind=ON_FIRE\n").fault()).isEqualTo(other);
+    }
+
+    @Test
+    void what_was_handed_over_meanwhile_is_not_given_up() {
+        add("one");
+        assertThat(queue().changed(1, job -> job.handedOver(NOW))).isPresent();
+        assertThat(queue().drop(1))
+                .hasValueSatisfying(job -> assertThat(job.state()).isEqualTo(JobState.HANDED_OVER));
     }
 
     @Test

@@ -104,8 +104,34 @@ public final class StationPages {
                 open,
                 true,
                 List.of("Built-in Audio Analog Stereo", "USB PnP Sound Device"),
+                papers(messages),
                 Map.of(33, "Page Up", 34, "Page Down"),
                 choices);
+    }
+
+    /** More than a page of prints, with the longest names and reasons. */
+    private static Papers papers(Messages messages) {
+        String printer = "Label_printer_calf_barn";
+        String order = messages.text(MessageKey.ORDER_WORDS).split(" ", -1)[1];
+        String why = messages.text(
+                MessageKey.PRINT_FAULT_PAUSED_WHY, printer, "Paper jam or open cover: check the roll");
+        List<Paper> papers = new ArrayList<>(List.of(
+                new Paper(
+                        31,
+                        card(messages, MessageKey.CALF_IN_ORDER, order, "4123"),
+                        printer,
+                        PaperState.WAITING,
+                        why),
+                new Paper(30, messages.text(MessageKey.PRINT_HANDOVER_SHEET), printer, PaperState.HANDED_OVER, "")));
+        for (int number = 29; number > 15; number--) {
+            PaperState state = number % 3 == 0 ? PaperState.GIVEN_UP : PaperState.HANDED_OVER;
+            papers.add(new Paper(number, card(messages, MessageKey.CALF_NUMBERED, "41" + number), printer, state, ""));
+        }
+        return new Papers(papers, "");
+    }
+
+    private static String card(Messages messages, MessageKey calf, Object... parts) {
+        return messages.text(MessageKey.PRINT_CARD_OF, messages.text(calf, parts));
     }
 
     private Map<String, Screen> collect() {
@@ -225,6 +251,9 @@ public final class StationPages {
         }
         if (place instanceof Place.NewOperator named) {
             return "letters" + (named.letters().isEmpty() ? "" : " of a group") + (named.name().isEmpty() ? "" : " behind some");
+        }
+        if (place instanceof Place.OnePrint one) {
+            return "OnePrint " + (one.number() < 30 ? one.number() % 3 == 0 ? "given up" : "card" : one.number());
         }
         return place.getClass().getSimpleName() + (place instanceof Place.OneCalf one ? " " + one.page() : "");
     }

@@ -51,6 +51,7 @@ import strawbed.protocol.CountedSign;
 import strawbed.report.CardWord;
 import strawbed.statement.Doubt;
 import strawbed.station.Meaning;
+import strawbed.station.PaperState;
 import strawbed.station.Sign;
 import strawbed.station.ThrownAway;
 
@@ -131,6 +132,7 @@ class MessagesTest {
                 Sign.class,
                 Meaning.class,
                 ThrownAway.class,
+                PaperState.class,
                 SoundCondition.class,
                 DueKind.class,
                 DueState.class,

@@ -44,6 +44,8 @@ public final class StationPictures {
             "OneOpen",
             "ThrowAway",
             "More",
+            "Prints",
+            "OnePrint 31",
             "Operators",
             "Setup",
             "Pedal",
