@@ -1,0 +1,214 @@
+package strawbed.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import strawbed.audio.AudioSource;
+import strawbed.audio.MicrophoneState;
+import strawbed.audio.Sound;
+import strawbed.dialog.Pending;
+import strawbed.station.Known;
+import strawbed.station.Place;
+import strawbed.station.Sign;
+import strawbed.text.Messages;
+
+/**
+ * The station with its real ears, record and loop, without a window, on sound that is given to it as fast as it can be
+ * heard; its clock goes with the sound. Its voice is silent and never keeps it from listening. Nothing is ever pressed.
+ * Owned by one thread.
+ */
+final class ReplayedStation implements AutoCloseable {
+    private static final Duration BLOCK = Duration.ofMillis(20);
+    private static final ZoneId BARN = ZoneId.of("America/Chicago");
+
+    private final Clock clock = new Stepped();
+    private final Replay microphone = new Replay();
+    private final Screen screen = new Screen();
+    private final PrintWork printing;
+    private final Stage stage;
+    private final StationLoop loop;
+    private final long before;
+    private Instant now;
+    private @Nullable Pending asked;
+    private long questions;
+    private long blocks;
+    private long paused;
+
+    /** @param numbers of the calves that are known */
+    ReplayedStation(Path data, Instant begin, List<String> numbers, PrintWriter err) {
+        now = begin;
+        StationRecord.make(data, clock, numbers);
+        Settings settings = Settings.of(Optional.of(data), Optional.empty()).withClock(clock);
+        printing = PrintWork.begin(settings);
+        stage = Stage.open(settings, begin, err);
+        StationDesk desk = new StationDesk(
+                settings,
+                printing,
+                new Messages(Locale.US),
+                StationFile.in(data).choices(),
+                code -> "key " + code,
+                96,
+                changed -> {});
+        loop = new StationLoop(stage, microphone, new Silent(), desk, screen, on -> "");
+        before = facts();
+    }
+
+    /** Hears a sound, whole blocks of it, to its end. */
+    void hears(Sound sound) {
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            microphone.next = sound.slice(at, at + AudioSource.BLOCK).copySamples();
+            loop.turn();
+            blocks++;
+            paused += stage.isPaused() ? 1 : 0;
+            Pending pending = stage.pending().orElse(null);
+            questions += pending != null && !pending.equals(asked) ? 1 : 0;
+            asked = pending;
+        }
+    }
+
+    /** Facts that were saved since the start, whoever gave them. */
+    long saved() {
+        return facts() - before;
+    }
+
+    private long facts() {
+        return stage.herd().history().stream()
+                .filter(entry -> StationRecord.isSaidOrPressed(entry.recorded()))
+                .count();
+    }
+
+    /** How often something waited for an answer. */
+    long questions() {
+        return questions;
+    }
+
+    /** What was said and not confirmed, or not understood, and waits for somebody. */
+    int open() {
+        return stage.open().size();
+    }
+
+    /** For how much of the time it was paused, 0 to 1: a noise or a word can be taken for that order. */
+    double paused() {
+        return blocks == 0 ? 0 : (double) paused / blocks;
+    }
+
+    /** What is shown at last. */
+    Sign sign() {
+        return Objects.requireNonNull(screen.known, "nothing was shown").sign();
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    @Override
+    public void close() {
+        loop.end();
+        stage.close();
+        printing.close();
+    }
+
+    /** Goes on with the sound. */
+    private final class Stepped extends Clock {
+        @Override
+        public Instant instant() {
+            return now;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return BARN;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            throw new UnsupportedOperationException("nobody asks for it");
+        }
+    }
+
+    /** Gives the next block once; each poll takes as long as a block lasts. */
+    private final class Replay implements SoundIn {
+        private short[] next = new short[AudioSource.BLOCK];
+        private long position;
+        private boolean told;
+
+        @Override
+        public Optional<Sound> poll(Duration wait, boolean mayJump) {
+            now = now.plus(BLOCK);
+            Sound block = Sound.of(next, position);
+            position += next.length;
+            return Optional.of(block);
+        }
+
+        @Override
+        public Optional<MicrophoneState> changed() {
+            boolean isNew = !told;
+            told = true;
+            return isNew ? Optional.of(MicrophoneState.LISTENING) : Optional.empty();
+        }
+
+        @Override
+        public String sentence() {
+            return "";
+        }
+
+        @Override
+        public boolean clips() {
+            return false;
+        }
+
+        @Override
+        public double level() {
+            return 20 * Math.log10(Math.max(1, Sound.of(next, 0).rms()) / -(double) Short.MIN_VALUE);
+        }
+
+        @Override
+        public Losses losses() {
+            return new Losses(0, 0, 0);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private static final class Silent implements Mouth {
+        @Override
+        public void say(String text) {}
+
+        @Override
+        public void play(Sound sound) {}
+
+        @Override
+        public Optional<String> trouble() {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean isSpeaking() {
+            return false;
+        }
+
+        @Override
+        public void stop() {}
+    }
+
+    private static final class Screen implements StationLoop.Panel {
+        private @Nullable Known known;
+
+        @Override
+        public void show(Place place, Known shown) {
+            known = shown;
+        }
+
+        @Override
+        public void level(double decibel) {}
+    }
+}

@@ -1,0 +1,60 @@
+package strawbed.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import strawbed.testkit.SpokenSentence;
+
+/** From the start of Java until the station's window says that it listens: a part of {@link StationRun}. */
+final class StartPart {
+    private static final int TIMES = 5;
+
+    private final Consumer<String> lines;
+
+    StartPart(Consumer<String> lines) {
+        this.lines = lines;
+    }
+
+    void measure(StationRoom room, Path place) throws IOException, InterruptedException {
+        Path data = place.resolve("start");
+        StationRecord.make(data, Clock.system(SpokenSentence.ZONE), new TreeSet<>(SpokenSentence.OPEN_CALVES));
+        String classes = StartsRun.packed(place);
+        Path archive = place.resolve("strawbed.jsa");
+        // What Java says of its archive is no line of the station's.
+        start(room, data, classes, List.of(StartsRun.makes(archive), "-Xlog:disable"));
+        lines.accept("## From the start of Java to the sign that it listens");
+        lines.accept("");
+        lines.accept("In the window, with 40 calves known; each start of " + TIMES + ".");
+        lines.accept("");
+        lines.accept("| Java | until it listens |");
+        lines.accept("|---|---|");
+        row("plain", room, data, classes, List.of());
+        row("with README's two options", room, data, classes, StartsRun.advised(archive));
+        lines.accept("");
+    }
+
+    private void row(String what, StationRoom room, Path data, String classes, List<String> options)
+            throws IOException, InterruptedException {
+        List<String> times = new ArrayList<>();
+        for (int i = 0; i < TIMES; i++) {
+            Duration time = start(room, data, classes, options);
+            times.add(String.format(Locale.ROOT, "%.2f s", time.toMillis() / 1000.0));
+        }
+        lines.accept("| " + what + " | " + String.join(", ", times) + " |");
+    }
+
+    private static Duration start(StationRoom room, Path data, String classes, List<String> options)
+            throws IOException, InterruptedException {
+        try (StationChild station = room.start(data, classes, options)) {
+            Duration time = station.listens();
+            station.end();
+            return time;
+        }
+    }
+}
