@@ -26,24 +26,24 @@ record PrintKeys(
     }
 
     private String done(PaperStep step, int number) {
-        Optional<PrintJob> job =
-                switch (step) {
-                    case TRY -> queued(number);
-                    case GIVE_UP -> queue.drop(number);
-                    case AGAIN -> {
-                        Optional<PrintJob> old = queued(number);
-                        Optional<String> printer =
-                                old.flatMap(one -> StationFile.in(settings.data()).printer(one.use()));
-                        if (old.isPresent() && printer.isEmpty()) {
-                            throw new BadInputException(words.noPrinter());
-                        }
-                        yield printer.flatMap(name -> queue.again(number, name));
-                    }
-                };
+        Optional<PrintJob> job = switch (step) {
+            case TRY -> queued(number);
+            case GIVE_UP -> queue.drop(number);
+            case AGAIN -> {
+                Optional<PrintJob> old = queued(number);
+                Optional<String> printer =
+                        old.flatMap(one -> StationFile.in(settings.data()).printer(one.use()));
+                if (old.isPresent() && printer.isEmpty()) {
+                    throw new BadInputException(words.noPrinter());
+                }
+                yield printer.flatMap(name -> queue.again(number, name));
+            }
+        };
         if (job.isEmpty()) {
             return words.gone();
         }
-        PrintJob after = step == PaperStep.GIVE_UP ? job.get() : porter.carry(job.get()).after();
+        PrintJob after =
+                step == PaperStep.GIVE_UP ? job.get() : porter.carry(job.get()).after();
         news.isTold(after, after.state() == JobState.WAITING);
         return words.told(after);
     }

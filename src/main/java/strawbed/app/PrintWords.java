@@ -63,14 +63,12 @@ record PrintWords(Messages messages) {
 
     /** A job as the station shows it. */
     Paper paper(PrintJob job) {
-        PaperState state =
-                switch (job.state()) {
-                    case WAITING -> PaperState.WAITING;
-                    case HANDED_OVER -> PaperState.HANDED_OVER;
-                    case DROPPED -> PaperState.GIVEN_UP;
-                };
-        return new Paper(
-                job.number(), job.what(), job.printer(), state, state == PaperState.WAITING ? why(job) : "");
+        PaperState state = switch (job.state()) {
+            case WAITING -> PaperState.WAITING;
+            case HANDED_OVER -> PaperState.HANDED_OVER;
+            case DROPPED -> PaperState.GIVEN_UP;
+        };
+        return new Paper(job.number(), job.what(), job.printer(), state, state == PaperState.WAITING ? why(job) : "");
     }
 
     /** The folder of the queue cannot be read or changed. */

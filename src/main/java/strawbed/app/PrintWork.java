@@ -140,8 +140,7 @@ final class PrintWork implements AutoCloseable, CardSender {
                 news.isTold(job, false);
                 return new Answers.Said(shown.sent(), spoken.sent());
             }
-            return new Answers.Said(
-                    shown.held(calf, herd) + " " + words.why(tried.after()), spoken.held(calf, herd));
+            return new Answers.Said(shown.held(calf, herd) + " " + words.why(tried.after()), spoken.held(calf, herd));
         } catch (TimeoutException e) {
             CompletableFuture<?> unused = carried.whenComplete((tried, failure) -> {
                 if (tried != null) {

@@ -165,13 +165,7 @@ final class Stage implements AutoCloseable {
                     : HerdReading.recent(journal, now, Instant.MAX);
             Attention attention = hears.with(herd, settings, origin, loading, err);
             Recorder recorder = new Recorder(
-                    journal,
-                    herd,
-                    sounds,
-                    settings.clock(),
-                    ids,
-                    attention.grammarVersion(),
-                    attention.modelName());
+                    journal, herd, sounds, settings.clock(), ids, attention.grammarVersion(), attention.modelName());
             Answers answers = new Answers(messages, settings);
             noteOddTimes(herd, known, recorder, settings)
                     .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));

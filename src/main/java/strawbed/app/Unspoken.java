@@ -35,6 +35,7 @@ final class Unspoken {
 
     private static boolean isAbout(Pending pending, Set<EntryGroup> chosen) {
         return pending.statement().facts().stream()
-                .allMatch(fact -> EntryGroup.of(fact.event()).filter(chosen::contains).isPresent());
+                .allMatch(fact ->
+                        EntryGroup.of(fact.event()).filter(chosen::contains).isPresent());
     }
 }

@@ -6,8 +6,10 @@ import java.util.Optional;
 import strawbed.event.Event;
 
 /** The first page: what a fact is about, in the order of the work. */
+// The lists are never changed.
+@SuppressWarnings("ImmutableEnumChecker")
 public enum EntryGroup {
-    BIRTH(
+    BIRTH(List.of(
             Event.CalfOpened.class,
             Event.SexNoted.class,
             Event.CalfBorn.class,
@@ -15,44 +17,43 @@ public enum EntryGroup {
             Event.CalvingEaseNoted.class,
             Event.PresentationNoted.class,
             Event.TwinNoted.class,
-            Event.CalfDied.class),
-    FIRST_MINUTES(
+            Event.CalfDied.class)),
+    FIRST_MINUTES(List.of(
             Event.BreathingNoted.class,
             Event.BreathingStimulated.class,
             Event.LickingNoted.class,
             Event.CalfDried.class,
             Event.ShelterGiven.class,
             Event.MilestoneReached.class,
-            Event.SignNoted.class),
-    NAVEL(Event.NavelDipped.class, Event.NavelChecked.class),
-    COLOSTRUM(
+            Event.SignNoted.class)),
+    NAVEL(List.of(Event.NavelDipped.class, Event.NavelChecked.class)),
+    COLOSTRUM(List.of(
             Event.ColostrumFed.class,
             Event.ColostrumLeft.class,
             Event.FeedRefused.class,
             Event.DamNursed.class,
             Event.ColostrumTestedByBrix.class,
             Event.ColostrumTestedByHydrometer.class,
-            Event.ColostrumSourceNoted.class),
-    MEASURES(
+            Event.ColostrumSourceNoted.class)),
+    MEASURES(List.of(
             Event.TemperatureTaken.class,
             Event.HeartRateCounted.class,
             Event.BreathingRateCounted.class,
             Event.CalfWeighed.class,
-            Event.SerumTested.class),
-    CALF(
+            Event.SerumTested.class)),
+    CALF(List.of(
             Event.CalfNumbered.class,
             Event.EarTagFitted.class,
             Event.CalfMoved.class,
             Event.DamNoted.class,
-            Event.BreedNoted.class),
-    CARE(Event.VetCalled.class, Event.TreatmentNoted.class, Event.VoiceNoteTaken.class),
-    BARN(Event.BarnClimateNoted.class, Event.ColostrumStored.class);
+            Event.BreedNoted.class)),
+    CARE(List.of(Event.VetCalled.class, Event.TreatmentNoted.class, Event.VoiceNoteTaken.class)),
+    BARN(List.of(Event.BarnClimateNoted.class, Event.ColostrumStored.class));
 
     private final List<Class<? extends Event>> events;
 
-    @SafeVarargs
-    EntryGroup(Class<? extends Event>... events) {
-        this.events = List.of(events);
+    EntryGroup(List<Class<? extends Event>> events) {
+        this.events = events;
     }
 
     /** What an event is about; empty for those about the record itself, which nobody enters. */

@@ -92,8 +92,7 @@ public final class Porter implements AutoCloseable {
             return List.of();
         }
         if (!takeRight()) {
-            PrintFault why =
-                    PrintFault.of(PrintFault.Kind.BUSY, "Another Strawbed is handing pages over just now.");
+            PrintFault why = PrintFault.of(PrintFault.Kind.BUSY, "Another Strawbed is handing pages over just now.");
             return jobs.stream()
                     .map(job -> new Tried(job, job.failed(clock.instant(), why)))
                     .toList();
@@ -164,8 +163,7 @@ public final class Porter implements AutoCloseable {
                                     "The printer " + job.printer() + " did not take the page: " + cause + "."));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return Optional.of(
-                    PrintFault.of(PrintFault.Kind.ENDED, "The program ended before the printer answered."));
+            return Optional.of(PrintFault.of(PrintFault.Kind.ENDED, "The program ended before the printer answered."));
         }
     }
 

@@ -27,7 +27,8 @@ public final class SystemPrinters implements Printers {
         PrintService[] services = PrintServiceLookup.lookupPrintServices(null, null);
         CupsQueues queues = CupsQueues.now();
         return Arrays.stream(services)
-                .map(service -> new Known(service.getName(), trouble(service, queues).map(PrintFault::sentence)))
+                .map(service ->
+                        new Known(service.getName(), trouble(service, queues).map(PrintFault::sentence)))
                 .sorted(Comparator.comparing(Known::name))
                 .toList();
     }

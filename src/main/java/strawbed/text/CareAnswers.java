@@ -58,9 +58,7 @@ public final class CareAnswers {
         long more = items.stream()
                 .filter(item -> !item.equals(first) && isBefore(item, end))
                 .count();
-        return more == 0
-                ? answer
-                : wording.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(figures.number(more)));
+        return more == 0 ? answer : wording.text(MessageKey.ANSWER_DUE_MORE, answer, capitalised(figures.number(more)));
     }
 
     private static boolean isBefore(DueItem item, Instant end) {
@@ -104,8 +102,8 @@ public final class CareAnswers {
             facts.add(
                     wording.text(calf.nursings().isEmpty() ? MessageKey.ANSWER_CALF_NOT_FED : MessageKey.EVENT_NURSED));
         }
-        facts.add(
-                wording.text(calf.dips().isEmpty() ? MessageKey.ANSWER_CALF_NOT_DIPPED : MessageKey.ANSWER_CALF_DIPPED));
+        facts.add(wording.text(
+                calf.dips().isEmpty() ? MessageKey.ANSWER_CALF_NOT_DIPPED : MessageKey.ANSWER_CALF_DIPPED));
         return facts;
     }
 

@@ -163,7 +163,8 @@ class PrintWorkTest {
         assertThat(printers.taken()).hasSize(1);
     }
 
-    /** As the station does, in its language. */
+    /** As the station does, in its language. Each look makes a list of its own, which may be equal to the one before. */
+    @SuppressWarnings("ReferenceEquality")
     private Papers looksAt(PrintWork work) throws InterruptedException {
         Papers before = work.papers();
         work.lookForPapers();
@@ -225,8 +226,7 @@ class PrintWorkTest {
     @EnumSource(PrintFault.Kind.class)
     void every_fault_has_its_sentence_in_both_languages(PrintFault.Kind kind) {
         PrintFault fault = new PrintFault(kind, "no paper", "It waits, as was written.");
-        PrintJob job = new PrintJob(
-                1, "the card", PrintUse.CARDS, "CARDS", NOW, JobState.WAITING, 1, NOW, fault);
+        PrintJob job = new PrintJob(1, "the card", PrintUse.CARDS, "CARDS", NOW, JobState.WAITING, 1, NOW, fault);
         String english = new PrintWords(ENGLISH).why(job);
         String spanish = new PrintWords(new Messages(Language.SPANISH.locale())).why(job);
         assertThat(english).endsWith(".").doesNotContain("{");

@@ -47,7 +47,7 @@ final class ReplayedStation implements AutoCloseable {
         now = begin;
         StationRecord.make(data, clock, numbers);
         Settings settings = Settings.of(Optional.of(data), Optional.empty()).withClock(clock);
-        printing = PrintWork.begin(settings);
+        printing = PrintWork.begin(settings, new Messages(Locale.US));
         stage = Stage.open(settings, begin, err);
         StationDesk desk = new StationDesk(
                 settings,

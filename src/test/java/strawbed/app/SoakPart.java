@@ -58,7 +58,8 @@ final class SoakPart {
                 + " minutes of noise and chatter, replayed; 20 calves are known; no yes is said to it and no key pressed."
                 + " Heap: after a collection. The rows grow while it runs.");
         lines.accept("");
-        lines.accept("| replayed | heap | resident | open statements | questions asked | facts saved | paused | took |");
+        lines.accept(
+                "| replayed | heap | resident | open statements | questions asked | facts saved | paused | took |");
         lines.accept("|---|---|---|---|---|---|---|---|");
         long began = System.nanoTime();
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
@@ -102,10 +103,8 @@ final class SoakPart {
     }
 
     private String firstAndLast() {
-        Used first = used.stream()
-                .filter(one -> one.minutes() >= HOUR)
-                .findFirst()
-                .orElse(used.get(0));
+        Used first =
+                used.stream().filter(one -> one.minutes() >= HOUR).findFirst().orElse(used.get(0));
         Used last = used.get(used.size() - 1);
         return first.equals(last)
                 ? "It was too short to compare memory."

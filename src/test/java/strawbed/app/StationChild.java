@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
 
 /** A {@link StationWatcher} in a process of its own. Closing it ends it at once. */
 final class StationChild implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final String ENDED = "ended without more lines";
 
     private final Process process;

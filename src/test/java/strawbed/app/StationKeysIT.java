@@ -72,7 +72,9 @@ class StationKeysIT {
         station.says("calf twelve, heifer");
         station.waits(Duration.ofSeconds(1));
         assertThat(station.known().pending()).isEmpty();
-        assertThat(station.known().open()).as("nothing is kept, as nothing listens").isEmpty();
+        assertThat(station.known().open())
+                .as("nothing is kept, as nothing listens")
+                .isEmpty();
         station.presses(new Act.Enter(heifer(new CalfReference.Numbered("12")), Optional.empty()));
         station.presses(new Act.Order(Control.CONFIRM_ENTRY));
         assertThat(pressed(calf)).containsExactly(new Event.SexNoted(Term.Sex.FEMALE));
@@ -86,8 +88,8 @@ class StationKeysIT {
 
     @Test
     void a_calf_that_has_no_number_and_no_dam_is_chosen_from_the_list() throws Exception {
-        CalfId calf = station.knows(
-                new Event.CalfOpened(null, null), new Event.CalfBorn(new When.At(StationRig.BEGIN)));
+        CalfId calf =
+                station.knows(new Event.CalfOpened(null, null), new Event.CalfBorn(new When.At(StationRig.BEGIN)));
         station.knows(new Event.CalfOpened(null, null));
         station.opens();
         station.presses(new Act.Enter(heifer(new CalfReference.Listed(calf)), Optional.empty()));

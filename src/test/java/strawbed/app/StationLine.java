@@ -88,10 +88,10 @@ final class StationLine implements AutoCloseable {
     private static double rms(byte[] block) {
         double sum = 0;
         for (int i = 0; i < block.length; i += 2) {
-            double sample = (short) (block[i] & 0xff | block[i + 1] << 8);
+            double sample = (short) ((block[i] & 0xff) | (block[i + 1] << 8));
             sum += sample * sample;
         }
-        return Math.sqrt(sum / (block.length / 2));
+        return Math.sqrt(sum / (block.length / 2.0));
     }
 
     private Process process(String... command) throws IOException {

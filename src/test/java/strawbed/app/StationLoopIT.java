@@ -238,11 +238,7 @@ class StationLoopIT {
         assertThat(station.known().operator()).contains("Ana");
         station.presses(new Act.Enter(heifer(), Optional.empty()));
         station.presses(new Act.Order(Control.CONFIRM_ENTRY));
-        assertThat(station.stage()
-                        .herd()
-                        .byNumber("12")
-                        .orElseThrow()
-                        .history())
+        assertThat(station.stage().herd().byNumber("12").orElseThrow().history())
                 .last()
                 .satisfies(entry ->
                         assertThat(entry.recorded().provenance().operator()).isEqualTo("Ana"));

@@ -79,8 +79,8 @@ class StationPrintsIT {
         station.opens("printer.cards = OFFICE");
         waitsForPrints(PaperState.WAITING);
         assertThat(station.known().papers().all())
-                .containsExactly(new Paper(
-                        1, "the card of calf 12", "CARDS", PaperState.WAITING, "It was not tried yet."));
+                .containsExactly(
+                        new Paper(1, "the card of calf 12", "CARDS", PaperState.WAITING, "It was not tried yet."));
         station.printers.refuse("The printer CARDS is out of paper. Fill it.");
         printsOf(1, PaperStep.TRY);
         assertThat(station.eyes.place).isEqualTo(new Place.Prints(0));

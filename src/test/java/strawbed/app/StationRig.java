@@ -1,9 +1,8 @@
 package strawbed.app;
 
-
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -17,13 +16,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.AudioSource;
 import strawbed.audio.MicrophoneState;
 import strawbed.audio.Sound;
-import strawbed.station.Act;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.NewEvent;
@@ -31,6 +29,7 @@ import strawbed.event.Provenance;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.sqlite.SqliteEventJournal;
 import strawbed.print.FakePrinters;
+import strawbed.station.Act;
 import strawbed.station.Choices;
 import strawbed.station.Known;
 import strawbed.station.Place;
@@ -169,7 +168,9 @@ final class StationRig implements AutoCloseable {
     }
 
     static final class Eyes implements StationLoop.Panel {
-        @Nullable Place place;
+        @Nullable
+        Place place;
+
         private @Nullable Known known;
 
         @Override
@@ -218,17 +219,9 @@ final class StationRig implements AutoCloseable {
         microphone.told = null;
         Choices choices = StationFile.in(data).choices();
         Messages english = new Messages(Locale.US);
-        PrintWork prints =
-                new PrintWork(settings, english, printers, Duration.ofSeconds(30), Duration.ofSeconds(2));
+        PrintWork prints = new PrintWork(settings, english, printers, Duration.ofSeconds(30), Duration.ofSeconds(2));
         printing = prints;
-        StationDesk desk = new StationDesk(
-                settings,
-                prints,
-                english,
-                choices,
-                code -> "key " + code,
-                149,
-                c -> {});
+        StationDesk desk = new StationDesk(settings, prints, english, choices, code -> "key " + code, 149, c -> {});
         loop = new StationLoop(
                 stage, microphone, ears, desk, eyes, on -> Objects.requireNonNullElse(prints.news(), ""));
         waits(Duration.ofSeconds(1));

@@ -43,7 +43,9 @@ class StationSoakIT {
         assertThat(StationRecord.saidOrPressed(data, Clock.systemUTC()))
                 .as("in the record itself")
                 .isZero();
-        assertThat((end - after) / MIB).as("MiB more than after the first minute").isLessThanOrEqualTo(30);
+        assertThat((end - after) / MIB)
+                .as("MiB more than after the first minute")
+                .isLessThanOrEqualTo(30);
         assertThat(err.toString()).isEmpty();
     }
 

@@ -151,8 +151,7 @@ class PrintQueueTest {
                 NOW,
                 new PrintFault(PrintFault.Kind.PAUSED, "no paper", "It is paused.")));
         assertThat(note).contains("fault-kind=PAUSED");
-        String earlier =
-                note.lines().filter(line -> !line.startsWith("fault-")).collect(Collectors.joining("\n"));
+        String earlier = note.lines().filter(line -> !line.startsWith("fault-")).collect(Collectors.joining("\n"));
         PrintFault other = PrintFault.of(PrintFault.Kind.OTHER, "It is paused.");
         assertThat(JobNote.of(7, earlier).fault()).isEqualTo(other);
         assertThat(JobNote.of(7, earlier + "\nfault-kind=ON_FIRE\n").fault()).isEqualTo(other);

@@ -144,9 +144,13 @@ class TrueSizeTest {
         assertThat(SystemPrinters.refused("CARDS", new PrinterException("jam")))
                 .hasMessageContaining("CARDS did not take the page: jam")
                 .hasMessageNotContaining("cups-bsd");
-        assertThat(SystemPrinters.refused("CARDS", new PrinterIOException(cause)).fault().kind())
+        assertThat(SystemPrinters.refused("CARDS", new PrinterIOException(cause))
+                        .fault()
+                        .kind())
                 .isEqualTo(PrintFault.Kind.NO_PROGRAM);
-        assertThat(SystemPrinters.refused("CARDS", new PrinterException("jam")).fault().detail())
+        assertThat(SystemPrinters.refused("CARDS", new PrinterException("jam"))
+                        .fault()
+                        .detail())
                 .isEqualTo("jam");
     }
 }

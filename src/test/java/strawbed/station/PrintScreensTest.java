@@ -22,13 +22,11 @@ class PrintScreensTest {
     private static final Screens SCREENS = new Screens(MESSAGES, SpokenSentence.ZONE, FarmChoices.USUAL);
     private static final Act TO_THE_LIST = new Act.Go(new Place.Prints(0));
 
-    private static final Known NIGHT =
-            StationPages.known(Barn.with("12"), MESSAGES, Choices.USUAL, Sign.LISTENING, "");
+    private static final Known NIGHT = StationPages.known(Barn.with("12"), MESSAGES, Choices.USUAL, Sign.LISTENING, "");
 
     private static final Paper WAITING =
             new Paper(3, "the card of calf 12", "CARDS", PaperState.WAITING, "The printer CARDS is paused.");
-    private static final Paper HANDED_OVER =
-            new Paper(2, "the handover sheet", "OFFICE", PaperState.HANDED_OVER, "");
+    private static final Paper HANDED_OVER = new Paper(2, "the handover sheet", "OFFICE", PaperState.HANDED_OVER, "");
     private static final Paper GIVEN_UP = new Paper(1, "the card of calf 5", "CARDS", PaperState.GIVEN_UP, "");
 
     private static Known known(String note, String trouble, List<Paper> papers) {
@@ -63,7 +61,9 @@ class PrintScreensTest {
     }
 
     private static String said(Screen screen) {
-        return screen.body() instanceof Body.Telling telling ? telling.text() : screen.body().toString();
+        return screen.body() instanceof Body.Telling telling
+                ? telling.text()
+                : screen.body().toString();
     }
 
     @Test

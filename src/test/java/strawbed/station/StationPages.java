@@ -113,15 +113,11 @@ public final class StationPages {
     private static Papers papers(Messages messages) {
         String printer = "Label_printer_calf_barn";
         String order = messages.text(MessageKey.ORDER_WORDS).split(" ", -1)[1];
-        String why = messages.text(
-                MessageKey.PRINT_FAULT_PAUSED_WHY, printer, "Paper jam or open cover: check the roll");
+        String why =
+                messages.text(MessageKey.PRINT_FAULT_PAUSED_WHY, printer, "Paper jam or open cover: check the roll");
         List<Paper> papers = new ArrayList<>(List.of(
                 new Paper(
-                        31,
-                        card(messages, MessageKey.CALF_IN_ORDER, order, "4123"),
-                        printer,
-                        PaperState.WAITING,
-                        why),
+                        31, card(messages, MessageKey.CALF_IN_ORDER, order, "4123"), printer, PaperState.WAITING, why),
                 new Paper(30, messages.text(MessageKey.PRINT_HANDOVER_SHEET), printer, PaperState.HANDED_OVER, "")));
         for (int number = 29; number > 15; number--) {
             PaperState state = number % 3 == 0 ? PaperState.GIVEN_UP : PaperState.HANDED_OVER;
@@ -250,7 +246,8 @@ public final class StationPages {
                     + typed(naming.typed());
         }
         if (place instanceof Place.NewOperator named) {
-            return "letters" + (named.letters().isEmpty() ? "" : " of a group") + (named.name().isEmpty() ? "" : " behind some");
+            return "letters" + (named.letters().isEmpty() ? "" : " of a group")
+                    + (named.name().isEmpty() ? "" : " behind some");
         }
         if (place instanceof Place.OnePrint one) {
             return "OnePrint " + (one.number() < 30 ? one.number() % 3 == 0 ? "given up" : "card" : one.number());
