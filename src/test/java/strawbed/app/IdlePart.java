@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import strawbed.audio.Sound;
 import strawbed.bench.BarnSound;
 import strawbed.testkit.SpokenSentence;
 
@@ -41,30 +40,29 @@ final class IdlePart {
         try (StationChild station = room.start(data, System.getProperty("java.class.path"), List.of())) {
             station.listens();
             station.tell(StationWatcher.REST);
-            row("a hush of -65 dB", BarnSound.hush(), room, station);
-            row("a fan of " + (int) FAN + " dB", BarnSound.fan(FAN), room, station);
+            row("a hush of -65 dB", station);
+            try (StationLine line = new StationLine(room.pulse())) {
+                line.plays(BarnSound.fan(FAN));
+                row("a fan of " + (int) FAN + " dB", station);
+            }
             station.end();
         }
         lines.accept("");
     }
 
-    private void row(String what, Sound sound, StationRoom room, StationChild station)
-            throws IOException, InterruptedException {
-        try (StationLine line = new StationLine(room.pulse())) {
-            line.plays(sound);
-            Thread.sleep(SETTLED_MILLIS);
-            Optional<Duration> before = station.processorTime();
-            long began = System.nanoTime();
-            Thread.sleep(seconds * 1000L);
-            long took = System.nanoTime() - began;
-            Optional<Duration> after = station.processorTime();
-            String share = before.isPresent() && after.isPresent()
-                    ? String.format(
-                            Locale.ROOT,
-                            "%.1f%%",
-                            100.0 * after.get().minus(before.get()).toNanos() / took)
-                    : "this system does not tell";
-            lines.accept("| " + what + " | " + share + " |");
-        }
+    private void row(String what, StationChild station) throws InterruptedException {
+        Thread.sleep(SETTLED_MILLIS);
+        Optional<Duration> before = station.processorTime();
+        long began = System.nanoTime();
+        Thread.sleep(seconds * 1000L);
+        long took = System.nanoTime() - began;
+        Optional<Duration> after = station.processorTime();
+        String share = before.isPresent() && after.isPresent()
+                ? String.format(
+                        Locale.ROOT,
+                        "%.1f%%",
+                        100.0 * after.get().minus(before.get()).toNanos() / took)
+                : "this system does not tell";
+        lines.accept("| " + what + " | " + share + " |");
     }
 }

@@ -57,7 +57,7 @@ final class ReplayedStation implements AutoCloseable {
                 code -> "key " + code,
                 96,
                 changed -> {});
-        loop = new StationLoop(stage, microphone, new Silent(), desk, screen, on -> "");
+        loop = new StationLoop(stage, microphone, new SilentMouth(), desk, screen, on -> "");
         before = facts();
     }
 
@@ -177,27 +177,6 @@ final class ReplayedStation implements AutoCloseable {
 
         @Override
         public void close() {}
-    }
-
-    private static final class Silent implements Mouth {
-        @Override
-        public void say(String text) {}
-
-        @Override
-        public void play(Sound sound) {}
-
-        @Override
-        public Optional<String> trouble() {
-            return Optional.empty();
-        }
-
-        @Override
-        public boolean isSpeaking() {
-            return false;
-        }
-
-        @Override
-        public void stop() {}
     }
 
     private static final class Screen implements StationLoop.Panel {

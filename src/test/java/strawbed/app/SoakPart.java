@@ -55,11 +55,10 @@ final class SoakPart {
         lines.accept("## An open microphone");
         lines.accept("");
         lines.accept(minutes
-                + " minutes of noise and chatter, replayed; 20 calves are known; no yes is said to it and no key pressed."
+                + " minutes of noise and chatter, replayed; 20 calves are known; nobody says yes or presses a key."
                 + " Heap: after a collection. The rows grow while it runs.");
         lines.accept("");
-        lines.accept(
-                "| replayed | heap | resident | open statements | questions asked | facts saved | paused | took |");
+        lines.accept("| replayed | heap | resident | open statements | questions | facts saved | paused | took |");
         lines.accept("|---|---|---|---|---|---|---|---|");
         long began = System.nanoTime();
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
@@ -103,8 +102,10 @@ final class SoakPart {
     }
 
     private String firstAndLast() {
-        Used first =
-                used.stream().filter(one -> one.minutes() >= HOUR).findFirst().orElse(used.get(0));
+        Used first = used.stream()
+                .filter(one -> one.minutes() >= HOUR)
+                .findFirst()
+                .orElse(used.get(0));
         Used last = used.get(used.size() - 1);
         return first.equals(last)
                 ? "It was too short to compare memory."

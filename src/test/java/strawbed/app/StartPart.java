@@ -1,6 +1,7 @@
 package strawbed.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -28,6 +29,11 @@ final class StartPart {
         Path archive = place.resolve("strawbed.jsa");
         // What Java says of its archive is no line of the station's.
         start(room, data, classes, List.of(StartsRun.makes(archive), "-Xlog:disable"));
+        if (!Files.exists(archive)) {
+            // Java would go on without it, and nobody would see that.
+            throw new IOException(
+                    "Java made no archive of the classes; see whether this one can: " + StartsRun.makes(archive));
+        }
         lines.accept("## From the start of Java to the sign that it listens");
         lines.accept("");
         lines.accept("In the window, with 40 calves known; each start of " + TIMES + ".");

@@ -17,7 +17,7 @@ import strawbed.event.TimeOrderedIds;
 import strawbed.event.When;
 import strawbed.journal.sqlite.SqliteEventJournal;
 
-/** An invented record for the station's bench: calves of the last hours, all made by a command, so that nobody said them. */
+/** An invented record for the station's bench: calves of the last hours, made by command: nobody said them. */
 final class StationRecord {
     private static final Duration APART = Duration.ofMinutes(11);
 

@@ -7,20 +7,26 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strawbed.bench.BarnSound;
 import strawbed.testkit.PrivateDisplay;
 import strawbed.testkit.PrivatePulse;
 
-/** A screen and a sound server that nobody else has, and the real station in them. */
+/**
+ * A screen and a sound server that nobody else has, and the real station in them. Its microphone always gives at least
+ * a hush, as exact silence is taken for a microphone that is off.
+ */
 final class StationRoom implements AutoCloseable {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
 
     private final PrivateDisplay display;
     private final PrivatePulse pulse;
+    private final StationLine hush;
 
     private StationRoom(PrivateDisplay display, PrivatePulse pulse) {
         this.display = display;
         this.pulse = pulse;
+        this.hush = new StationLine(pulse);
     }
 
     /** What is missing here, in words; empty if a station can be opened. */
@@ -33,10 +39,20 @@ final class StationRoom implements AutoCloseable {
         PrivateDisplay display = PrivateDisplay.open(WIDTH, HEIGHT);
         try {
             StationRoom room = new StationRoom(display, PrivatePulse.start(Files.createDirectories(folder)));
-            room.loadHeadset();
+            room.begin();
             return room;
         } catch (IOException | InterruptedException | RuntimeException failure) {
             display.close();
+            throw failure;
+        }
+    }
+
+    private void begin() throws IOException, InterruptedException {
+        try {
+            loadHeadset();
+            hush.plays(BarnSound.hush());
+        } catch (IOException | InterruptedException failure) {
+            close();
             throw failure;
         }
     }
@@ -48,7 +64,6 @@ final class StationRoom implements AutoCloseable {
         load.environment().putAll(pulse.environment());
         int code = load.start().waitFor();
         if (code != 0) {
-            close();
             throw new IOException("pactl loads no second sink: it ended with " + code);
         }
     }
@@ -74,6 +89,7 @@ final class StationRoom implements AutoCloseable {
 
     @Override
     public void close() {
+        hush.close();
         pulse.close();
         display.close();
     }

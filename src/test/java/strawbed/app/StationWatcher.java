@@ -31,9 +31,9 @@ import strawbed.text.Messages;
 import strawbed.window.ScreenPanel;
 
 /**
- * A program that opens the station in its window and tells what is shown, a line each: "sign" and its word; "shown", the
- * time after it was painted, and the text. Told "next" it answers no to what is asked, and says "next" when nothing is;
- * told "rest" it looks no more, as looking takes processor time too; told "end" it ends the station.
+ * A program that opens the station in its window and tells what is shown, a line each: "sign" and its word; "shown",
+ * the time after it was painted, and the text. Told "next" it answers no to what is asked, and says "next" when
+ * nothing is; told "rest" it looks no more, as looking takes processor time too; told "end" it ends the station.
  */
 final class StationWatcher {
     static final String SIGN = "sign ";
@@ -60,7 +60,11 @@ final class StationWatcher {
         this.out = out;
     }
 
-    /** @param arguments the data folder */
+    /**
+     * Runs the station and this beside it.
+     *
+     * @param arguments the data folder
+     */
     public static void main(String[] arguments) throws Exception {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
@@ -157,9 +161,7 @@ final class StationWatcher {
                 .map(text -> ASKED + text)
                 .or(() -> part("ReadyPart").filter(text -> text.contains(again)).map(text -> AGAIN + text))
                 .orElse("")
-                .lines()
-                .findFirst()
-                .orElse("");
+                .replace('\n', ' ');
     }
 
     /** The upper edge says whether it listens; its accessible name begins with that word. */

@@ -53,7 +53,6 @@ final class WordsPart {
         try (StationChild station = room.start(data, System.getProperty("java.class.path"), List.of());
                 StationLine line = new StationLine(room.pulse())) {
             station.listens();
-            line.plays(BarnSound.hush());
             line.listens();
             for (String words : sentences()) {
                 waits = said(words, waits, room, place, station, line);
@@ -76,7 +75,8 @@ final class WordsPart {
         return sentences.subList(0, count);
     }
 
-    private Waits said(String words, Waits before, StationRoom room, Path place, StationChild station, StationLine line)
+    private Waits said(
+            String words, Waits before, StationRoom room, Path place, StationChild station, StationLine line)
             throws IOException, InterruptedException {
         station.tell(StationWatcher.NEXT);
         station.await(StationWatcher.NEXT);
@@ -112,8 +112,7 @@ final class WordsPart {
     private void tell(Waits waits) {
         lines.accept("## From the end of speech to the words on the screen");
         lines.accept("");
-        lines.accept(count
-                + " utterances of the table of spoken sentences by the program's own voice, into a capture line"
+        lines.accept(count + " sentences of the table of spoken ones by the program's own voice, into a capture line"
                 + " with a hush of -65 dB; 40 calves are known. Speech ends with the last 10 ms that are within "
                 + (int) BELOW_SPEECH + " dB of its level, as a second listener on the same line gets them (to about 20"
                 + " ms); words are there when the window has painted them. Computing: the same without the "

@@ -7,9 +7,9 @@ import strawbed.audio.Sound;
 import strawbed.voice.FreeTtsVoice;
 
 /**
- * What an open microphone hears in a barn where nobody talks to the recorder: rounds of six minutes (quiet, then each noise
- * of the bench, then voices) at levels that change, with two sentences of chatter in each minute. A minute is made when it
- * is asked for, the same for the same seed. Owned by one thread.
+ * What an open microphone hears in a barn where nobody talks to the recorder: rounds of six minutes (quiet, then each
+ * noise of the bench, then voices) at levels that change, with two sentences of chatter in each minute. A minute is
+ * made when it is asked for, the same for the same seed. Owned by one thread.
  */
 public final class BarnSound {
     /** Sentences of chatter in each minute. */
