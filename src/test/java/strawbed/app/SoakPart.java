@@ -102,10 +102,8 @@ final class SoakPart {
     }
 
     private String firstAndLast() {
-        Used first = used.stream()
-                .filter(one -> one.minutes() >= HOUR)
-                .findFirst()
-                .orElse(used.get(0));
+        Used first =
+                used.stream().filter(one -> one.minutes() >= HOUR).findFirst().orElse(used.get(0));
         Used last = used.get(used.size() - 1);
         return first.equals(last)
                 ? "It was too short to compare memory."

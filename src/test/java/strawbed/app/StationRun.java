@@ -34,8 +34,8 @@ final class StationRun {
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Logger.getLogger("").setLevel(Level.SEVERE);
-        List<String> parts = List.of(System.getProperty("bench.parts", String.join(",", PARTS))
-                .split(",", -1));
+        List<String> parts = List.of(
+                System.getProperty("bench.parts", String.join(",", PARTS)).split(",", -1));
         if (!PARTS.containsAll(parts)) {
             System.err.println("bench.parts is \"" + String.join(",", parts) + "\"; give some of "
                     + String.join(",", PARTS) + ", with commas between.");
@@ -64,8 +64,10 @@ final class StationRun {
         line("# How the station does");
         line("");
         line("Made by `mvn -B -Pbench-station process-test-classes` on " + LocalDate.now(ZoneOffset.UTC)
-                + " from commit " + Commit.described() + ", on " + Runtime.getRuntime().availableProcessors()
-                + " processors, Java " + System.getProperty("java.version") + ", beside whatever else ran. Parts: " + String.join(", ", parts)
+                + " from commit " + Commit.described() + ", on "
+                + Runtime.getRuntime().availableProcessors()
+                + " processors, Java " + System.getProperty("java.version") + ", beside whatever else ran. Parts: "
+                + String.join(", ", parts)
                 + ". Screen, sound server and speech are made by programs: no person and no microphone took part.");
         line("");
     }

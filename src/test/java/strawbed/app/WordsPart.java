@@ -75,8 +75,7 @@ final class WordsPart {
         return sentences.subList(0, count);
     }
 
-    private Waits said(
-            String words, Waits before, StationRoom room, Path place, StationChild station, StationLine line)
+    private Waits said(String words, Waits before, StationRoom room, Path place, StationChild station, StationLine line)
             throws IOException, InterruptedException {
         station.tell(StationWatcher.NEXT);
         station.await(StationWatcher.NEXT);

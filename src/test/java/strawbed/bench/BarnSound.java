@@ -15,10 +15,12 @@ public final class BarnSound {
     /** Sentences of chatter in each minute. */
     public static final int CHATTER_A_MINUTE = 2;
 
+    private static final List<Noise> NOISES = List.of(Noise.values());
+
     private static final int MINUTE = 60 * Sound.RATE;
 
     /** Quiet, the noises, and overlapping voices. */
-    private static final int KINDS = Noise.values().length + 2;
+    private static final int KINDS = NOISES.size() + 2;
 
     /** Of a microphone by itself, in dB of full scale. */
     private static final double HUSH = -65;
@@ -52,7 +54,7 @@ public final class BarnSound {
         if (kind == 0) {
             return "quiet";
         }
-        return kind <= Noise.values().length ? Noise.values()[kind - 1].words() : "overlapping voices";
+        return kind <= NOISES.size() ? NOISES.get(kind - 1).words() : "overlapping voices";
     }
 
     /** A minute of it, from the first on, which is 0. */
@@ -72,9 +74,8 @@ public final class BarnSound {
         if (kind == 0) {
             return Mix.alone(Noise.pink(MINUTE, random), amplitude(HUSH));
         }
-        double[] noise = kind <= Noise.values().length
-                ? Noise.values()[kind - 1].made(MINUTE, random)
-                : babble.made(MINUTE, random);
+        double[] noise =
+                kind <= NOISES.size() ? NOISES.get(kind - 1).made(MINUTE, random) : babble.made(MINUTE, random);
         return Mix.alone(noise, amplitude(random.nextDouble(SOFT, HARD)));
     }
 
