@@ -121,7 +121,8 @@ final class CardPrinting {
     }
 
     private CalfPage page(Wanted wanted, Instant now, Print print) {
-        return CardContents.of(wanted.calf(), wanted.herd(), now, messages, settings.zone(), "", print);
+        return CardContents.of(
+                wanted.calf(), wanted.herd(), now, messages, settings.zone(), StationFile.farmName(settings), print);
     }
 
     private static int number(Print print) {

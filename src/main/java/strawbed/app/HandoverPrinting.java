@@ -34,7 +34,11 @@ final class HandoverPrinting {
             Path file,
             Messages messages) {
         byte[] pdf = new PdfHandoverWriter()
-                .write(HandoverContents.of(herd, open, shift, messages, settings.zone(), ""), paper, shift.now());
+                .write(
+                        HandoverContents.of(
+                                herd, open, shift, messages, settings.zone(), StationFile.farmName(settings)),
+                        paper,
+                        shift.now());
         PrintedFile.write(file, pdf, "The handover sheet");
         return file;
     }

@@ -130,7 +130,7 @@ final class HerdCommand implements Callable<Integer> {
                 now,
                 new Messages(Locale.US),
                 settings.zone(),
-                "");
+                StationFile.farmName(settings));
     }
 
     private void print(byte[] content, HerdReport.Days days, Main program) {

@@ -96,6 +96,7 @@ final class StationCommand implements Callable<Integer> {
         private final PrintWriter err;
         private final AtomicReference<StationLoop> loop = new AtomicReference<>();
         private final CountDownLatch end = new CountDownLatch(1);
+        private String broken = "";
 
         Opened(Settings settings, PrintWriter err) {
             this.settings = settings;
@@ -150,8 +151,9 @@ final class StationCommand implements Callable<Integer> {
         private Choices choices() {
             try {
                 return StationFile.in(settings.data()).choices();
-            } catch (BadInputException broken) {
-                err.println(broken.getMessage());
+            } catch (BadInputException refused) {
+                broken = LeftOpen.sentence(refused);
+                err.println(broken);
                 return Choices.USUAL;
             }
         }
@@ -197,6 +199,7 @@ final class StationCommand implements Callable<Integer> {
                                 new ClockWatch(settings.clock(), System::nanoTime),
                                 counts,
                                 microphone));
+                made.tellFirst(broken);
                 loop.set(made);
                 while (made.goesOn()) {
                     made.turn();

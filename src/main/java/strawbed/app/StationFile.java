@@ -20,6 +20,7 @@ import strawbed.station.Choices;
  * What this computer does with record and sounds, from {@code station.properties} in the data folder. Not in the
  * protocol, which is about calves and the same on all computers of a farm.
  *
+ * @param farmName as it stands on paper; may be empty
  * @param backupFolder where a backup goes each day, another disk best; empty for nowhere
  * @param backupsKept how many of them stay
  * @param soundsKeptDays sounds older than this many days are removed; empty for never
@@ -28,6 +29,7 @@ import strawbed.station.Choices;
  * @param choices how the station listens, speaks and looks
  */
 record StationFile(
+        String farmName,
         Optional<Path> backupFolder,
         int backupsKept,
         Optional<Integer> soundsKeptDays,
@@ -38,12 +40,24 @@ record StationFile(
 
     /** What holds without a file: no second place, and no sound is removed. */
     static final StationFile USUAL =
-            new StationFile(Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
+            new StationFile("", Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
 
     private static final int MOST = 1_000_000;
 
+    /** A line at the head of a sheet. */
+    private static final int LONGEST_FARM_NAME = 60;
+
     StationFile {
         printers = Map.copyOf(printers);
+    }
+
+    /** The farm's name for paper. A broken file stops no card; whoever starts or checks the program is told of it. */
+    static String farmName(Settings settings) {
+        try {
+            return in(settings.data()).farmName();
+        } catch (BadInputException broken) {
+            return "";
+        }
     }
 
     /** The line that names the printer for this use. */
@@ -83,6 +97,8 @@ record StationFile(
                     .ifPresent(name -> printers.put(use, name));
         }
         StationFile read = new StationFile(
+                Optional.ofNullable(taken(file, left, "farm.name", StationFile::nameOfFarm))
+                        .orElse(""),
                 Optional.ofNullable(taken(file, left, "backup.folder", StationFile::folder)),
                 Optional.ofNullable(taken(file, left, "backups.kept", StationFile::count))
                         .orElse(USUAL.backupsKept()),
@@ -98,7 +114,7 @@ record StationFile(
         if (!left.isEmpty()) {
             throw new BadInputException(file + " has the line \""
                     + left.keySet().iterator().next()
-                    + "\", which means nothing. It may have backup.folder, backups.kept, sounds.kept-days,"
+                    + "\", which means nothing. It may have farm.name, backup.folder, backups.kept, sounds.kept-days,"
                     + " sounds.kept-megabytes, printer.cards, printer.sheets, "
                     + StationChoices.names() + ".");
         }
@@ -129,6 +145,13 @@ record StationFile(
             throw new IllegalArgumentException("no folder has such a name", e);
         }
         throw new IllegalArgumentException("write the whole path, from the root on");
+    }
+
+    private static String nameOfFarm(String text) {
+        if (text.length() > LONGEST_FARM_NAME || text.codePoints().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("write at most " + LONGEST_FARM_NAME + " letters on one line");
+        }
+        return text;
     }
 
     private static String printerName(String text) {

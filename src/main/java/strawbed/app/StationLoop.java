@@ -74,6 +74,7 @@ final class StationLoop {
     private String news = "";
     private boolean talking;
     private boolean ended;
+    private boolean isStale;
     private List<DueItem> due = List.of();
     private List<OpenStatement> open = List.of();
     private Instant deafUntil = Instant.MIN;
@@ -112,6 +113,11 @@ final class StationLoop {
     /** A key was pressed. From any thread. */
     void press(Act act) {
         acts.add(act);
+    }
+
+    /** What somebody at the screen must know from the start; may be empty. */
+    void tellFirst(String sentence) {
+        news = sentence;
     }
 
     boolean goesOn() {
@@ -212,7 +218,8 @@ final class StationLoop {
         } else {
             speech.tell(spoken, now());
         }
-        refresh();
+        // Words are shown first; what they changed about the other calves a moment later.
+        isStale = true;
         returnToNow();
     }
 
@@ -383,12 +390,16 @@ final class StationLoop {
             panel.level(in.level());
         }
         if (!now.isBefore(dueAt)) {
+            dueAt = now.plus(EACH_LOOK_AT_DUE);
             refresh();
             String line = beside.news(stage);
             if (!line.isEmpty()) {
                 news = line;
             }
             announce(now);
+        } else if (isStale) {
+            refresh();
+            show();
         }
         if (!now.isBefore(shownAt)) {
             show();
@@ -426,7 +437,7 @@ final class StationLoop {
 
     private void refresh() {
         due = DueList.open(stage.herd(), now());
-        dueAt = now().plus(EACH_LOOK_AT_DUE);
+        isStale = false;
         desk.printing().lookForPapers();
         try {
             open = stage.open();

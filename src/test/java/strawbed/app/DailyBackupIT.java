@@ -58,7 +58,7 @@ class DailyBackupIT {
 
     private List<String> make(Instant now, int kept) throws IOException {
         StationFile station = new StationFile(
-                Optional.of(second()), kept, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
+                "", Optional.of(second()), kept, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL);
         return new DailyBackup(at(now), station, second()).make().told();
     }
 

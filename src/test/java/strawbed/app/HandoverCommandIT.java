@@ -93,6 +93,21 @@ class HandoverCommandIT {
     }
 
     @Test
+    void the_farms_name_stands_on_it_and_a_broken_file_of_settings_stops_no_sheet() throws IOException {
+        record(1);
+        Path named = folder.resolve("named.pdf");
+        Files.writeString(folder.resolve(StationFile.NAME), "farm.name = Łąka na Wzgórzu\n");
+        assertThat(run("--at", "2026-03-03T05:30", "-o", named.toString()).code())
+                .isZero();
+        assertThat(text(named)).contains("Łąka na Wzgórzu");
+        Path nameless = folder.resolve("nameless.pdf");
+        Files.writeString(folder.resolve(StationFile.NAME), "farm.name = Łąka na Wzgórzu\nno.such.line = 1\n");
+        assertThat(run("--at", "2026-03-03T05:30", "-o", nameless.toString()).code())
+                .isZero();
+        assertThat(text(nameless)).doesNotContain("Wzgórzu").contains("calf 12");
+    }
+
+    @Test
     void to_be_printed_it_needs_a_chosen_printer_and_is_written_all_the_same() {
         record(1);
         CommandRun run = run("--at", "2026-03-03T05:30", "--print");

@@ -70,6 +70,8 @@ final class SamplesRun {
 
     private void make() throws IOException {
         StationPictures.write(reports);
+        Files.createDirectories(settings.data());
+        Files.writeString(settings.data().resolve(StationFile.NAME), "farm.name = Larkspur Hollow\n");
         run("demo", "--at", MORNING, "--out", work.resolve("cards").toString());
         for (String calf : List.of("312", "314")) {
             String name = "card-calf-" + calf + ".pdf";

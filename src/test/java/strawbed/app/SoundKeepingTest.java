@@ -62,7 +62,10 @@ class SoundKeepingTest {
 
     private List<String> clear(Optional<Integer> days, Optional<Integer> megabytes) {
         return SoundKeeping.clear(
-                journal, sounds, new StationFile(Optional.empty(), 1, days, megabytes, Map.of(), Choices.USUAL), CLOCK);
+                journal,
+                sounds,
+                new StationFile("", Optional.empty(), 1, days, megabytes, Map.of(), Choices.USUAL),
+                CLOCK);
     }
 
     private List<Event> noted() {

@@ -30,15 +30,21 @@ class StationFileTest {
     void without_a_file_nothing_is_removed_and_nothing_copied() {
         assertThat(StationFile.in(data))
                 .isEqualTo(new StationFile(
-                        Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL));
+                        "", Optional.empty(), 14, Optional.empty(), Optional.empty(), Map.of(), Choices.USUAL));
     }
 
     @Test
     void every_line_is_read() throws IOException {
-        assertThat(read("# ours\nbackup.folder = " + data + "\nbackups.kept=30\nsounds.kept-days = 90\n"
-                        + "sounds.kept-megabytes = 2000\n"))
+        assertThat(read("# ours\nfarm.name = Larkspur Hollow\nbackup.folder = " + data
+                        + "\nbackups.kept=30\nsounds.kept-days = 90\n" + "sounds.kept-megabytes = 2000\n"))
                 .isEqualTo(new StationFile(
-                        Optional.of(data), 30, Optional.of(90), Optional.of(2000), Map.of(), Choices.USUAL));
+                        "Larkspur Hollow",
+                        Optional.of(data),
+                        30,
+                        Optional.of(90),
+                        Optional.of(2000),
+                        Map.of(),
+                        Choices.USUAL));
     }
 
     @ParameterizedTest
@@ -46,6 +52,7 @@ class StationFileTest {
             delimiter = '|',
             value = {
                 "backup.folder = stick|write the whole path",
+                "farm.name = a name that goes on and on and on and on and on and on and on|write at most 60 letters",
                 "backups.kept = 0|write a number from 1",
                 "backups.kept = many|write a whole number",
                 "sounds.kept-days = -3|write a number from 1",
