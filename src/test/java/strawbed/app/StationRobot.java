@@ -55,7 +55,7 @@ final class StationRobot {
     /**
      * Opens the station and uses it.
      *
-     * @param arguments data folder, folder for pictures, and what to do: touch, pedal or voice
+     * @param arguments data folder, folder for pictures, and what to do: touch, pedal, voice or refused
      */
     public static void main(String[] arguments) throws Exception {
         Path data = Path.of(arguments[0]);
@@ -87,6 +87,12 @@ final class StationRobot {
             case "touch" -> recordsABirthByTouch();
             case "pedal" -> recordsAFeedByPedal();
             case "voice" -> waitsWhileSomebodySpeaks(out);
+            case "refused" -> {
+                sees("End Strawbed");
+                takesAPicture("refused");
+                touches("End Strawbed");
+                return;
+            }
             default -> throw new IllegalArgumentException(what);
         }
         touches("More");

@@ -162,6 +162,21 @@ class StationWindowIT {
                         new Event.ColostrumFed(new Volume(new java.math.BigDecimal(2), VolumeUnit.QUART), null, null));
     }
 
+    @Test
+    void a_second_station_on_the_same_record_says_so_on_its_screen_until_somebody_ends_it() throws Exception {
+        Process second;
+        String printed;
+        try (PrivateDisplay display = display();
+                SqliteEventJournal first = record()) {
+            second = station("refused", display.environment());
+            printed = new String(second.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(second.waitFor(60, TimeUnit.SECONDS)).as(printed).isTrue();
+            assertThat(first.all()).as("nothing was done to it").isEmpty();
+        }
+        assertThat(second.exitValue()).as(printed).isEqualTo(Failures.BAD_INPUT);
+        assertThat(printed).contains("another program uses").doesNotContain("Exception");
+    }
+
     /** What was said, calf by calf, without its time. */
     private static List<String> said(List<RecordedEvent> facts) {
         Herd herd = Herd.of(facts);
