@@ -107,12 +107,16 @@ final class Stage implements AutoCloseable {
      * @param err for what a person must be told of protocol and grammar
      */
     static Stage open(Settings settings, Instant origin, PrintWriter err) {
-        return open(settings, origin, err, new Messages(Locale.US), Stage::listening);
+        // First, as it takes longest and needs nothing of the record.
+        try (LoadingEars loading = Ears.beginLoading(settings)) {
+            return open(settings, origin, err, new Messages(Locale.US), Stage::listening, loading);
+        }
     }
 
     /** The same in the words of a language; where this computer cannot hear, a stage for keys alone. */
-    static Stage openWithKeys(Settings settings, Instant origin, PrintWriter err, Messages messages) {
-        return open(settings, origin, err, messages, Stage::listeningIfItCan);
+    static Stage openWithKeys(
+            Settings settings, Instant origin, PrintWriter err, Messages messages, LoadingEars loading) {
+        return open(settings, origin, err, messages, Stage::listeningIfItCan, loading);
     }
 
     /** How ears are made for the calves of a record. */
@@ -136,13 +140,6 @@ final class Stage implements AutoCloseable {
             String why = LeftOpen.sentence(deaf);
             err.println(why);
             return new NoEars(why);
-        }
-    }
-
-    private static Stage open(Settings settings, Instant origin, PrintWriter err, Messages messages, Hears hears) {
-        // First, as it takes longest and needs nothing of the record.
-        try (LoadingEars loading = Ears.beginLoading(settings)) {
-            return open(settings, origin, err, messages, hears, loading);
         }
     }
 

@@ -105,6 +105,19 @@ final class StationCommand implements Callable<Integer> {
 
         void run(Optional<Size> size) {
             Choices choices = choices();
+            Instant origin = settings.clock().instant();
+            // First, as these take longest: they go on beside the opening of the window.
+            try (LoadingEars loading = Ears.beginLoading(settings);
+                    ChosenMicrophone microphone =
+                            new ChosenMicrophone(choices.microphone(), settings.clock(), origin)) {
+                run(size, choices, new Beginning(loading, microphone, origin));
+            }
+        }
+
+        /** What was begun before the window. */
+        private record Beginning(LoadingEars loading, ChosenMicrophone microphone, Instant origin) {}
+
+        private void run(Optional<Size> size, Choices choices, Beginning begun) {
             Messages messages = messages(choices);
             StationWindow window = StationWindow.made(
                     messages.text(MessageKey.STATION_TITLE),
@@ -118,7 +131,7 @@ final class StationCommand implements Callable<Integer> {
                 size.ifPresentOrElse(given -> window.open(given.width(), given.height()), window::open);
             });
             try {
-                listen(window, choices, messages);
+                listen(window, choices, messages, begun);
             } catch (RuntimeException failure) {
                 // Who stands at the screen sees no terminal.
                 StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
@@ -168,14 +181,14 @@ final class StationCommand implements Callable<Integer> {
             window.use(choices.pedal());
         }
 
-        private void listen(StationWindow window, Choices choices, Messages messages) {
-            Instant origin = settings.clock().instant();
-            try (ChosenMicrophone microphone = new ChosenMicrophone(choices.microphone(), settings.clock(), origin);
-                    Stage stage = Stage.openWithKeys(settings, origin, err, messages);
+        private void listen(StationWindow window, Choices choices, Messages messages, Beginning begun) {
+            // Closed here already, so that a station that could not begin holds no microphone.
+            try (ChosenMicrophone microphone = begun.microphone();
+                    Stage stage = Stage.openWithKeys(settings, begun.origin(), err, messages, begun.loading());
                     DailyWork daily = DailyWork.begin(settings, stage.station());
                     PrintWork printing = PrintWork.begin(settings, messages);
                     Speaker speaker = Speaker.open(choices.speaker(), err)) {
-                MicrophoneCounts counts = new MicrophoneCounts(settings.data(), origin);
+                MicrophoneCounts counts = new MicrophoneCounts(settings.data(), begun.origin());
                 StationDesk desk = new StationDesk(
                         settings,
                         printing,

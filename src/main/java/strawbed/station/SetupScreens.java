@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.entry.EntryGroup;
@@ -80,10 +81,7 @@ record SetupScreens(Frame frame) {
         boolean isGroup = place.letters().isEmpty();
         Stream<Key> letters = isGroup
                 ? Arrays.stream(frame.text(STATION_LETTERS).split(" ", -1))
-                        .map(group -> Key.of(
-                                String.join(" ", group.split("", -1)),
-                                Rank.USUAL,
-                                new Act.Go(new Place.NewOperator(name, group))))
+                        .map(group -> Key.of(spaced(group), Rank.USUAL, new Act.Go(new Place.NewOperator(name, group))))
                 : place.letters().codePoints().mapToObj(Character::toString).map(letter -> letter(letter, name));
         List<Key> foot = new ArrayList<>();
         if (isGroup && !name.isBlank()) {
@@ -100,6 +98,10 @@ record SetupScreens(Frame frame) {
                 new Body.Choices(letters.toList()),
                 foot,
                 new Act.Go(isGroup ? new Place.Operators() : new Place.NewOperator(name, "")));
+    }
+
+    private static String spaced(String letters) {
+        return letters.codePoints().mapToObj(Character::toString).collect(Collectors.joining(" "));
     }
 
     /** Large at the beginning of a name, else small. */

@@ -215,7 +215,10 @@ final class StationRig implements AutoCloseable {
         Files.writeString(data.resolve(StationFile.NAME), String.join("\n", lines));
         Settings settings = settings();
         StringWriter err = new StringWriter();
-        stage = Stage.openWithKeys(settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US));
+        try (LoadingEars loading = strawbed.app.Ears.beginLoading(settings)) {
+            stage = Stage.openWithKeys(
+                    settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US), loading);
+        }
         microphone.told = null;
         Choices choices = StationFile.in(data).choices();
         Messages english = new Messages(Locale.US);
