@@ -11,7 +11,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.locks.LockSupport;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
@@ -27,11 +26,6 @@ public final class MicrophoneSource implements AudioSource {
     private static final DataLine.Info WANTED = new DataLine.Info(TargetDataLine.class, SoundDevices.FORMAT);
     private static final int QUEUE_BLOCKS = 500;
     private static final int BLOCK_BYTES = BLOCK * Short.BYTES;
-
-    private static final long NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(4);
-
-    /** After that the line is asked for a block all the same: it knows whether its device is gone. */
-    private static final long LONGEST_NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
     /** Half a second: a capture thread that is held up that long loses nothing. */
     private static final int BUFFER_BYTES = Sound.RATE / 2 * Short.BYTES;
@@ -126,7 +120,6 @@ public final class MicrophoneSource implements AudioSource {
             if (line.available() >= line.getBufferSize() - BLOCK_BYTES) {
                 overruns.incrementAndGet();
             }
-            awaitBlock();
             int count = line.read(bytes, 0, bytes.length);
             if (count <= 0) {
                 // An open line that gives nothing has lost its device, and would give nothing for ever.
@@ -142,17 +135,6 @@ public final class MicrophoneSource implements AudioSource {
         ended = true;
         // Wakes the reader; when there is no room for it, the reader does not wait.
         queue.offer(END);
-    }
-
-    /**
-     * Waits until a block is there, or long enough that something is wrong. Java's own read sleeps for a quarter of the
-     * line's buffer, 125 ms here, once a sample is wanting: blocks came in bursts (measured with Java 17 on Linux).
-     */
-    private void awaitBlock() {
-        long until = System.nanoTime() + LONGEST_NAP_NANOS;
-        while (!closed && line.available() < BLOCK_BYTES && System.nanoTime() < until) {
-            LockSupport.parkNanos(NAP_NANOS);
-        }
     }
 
     private static short[] samples(byte[] bytes, int count) {
