@@ -174,7 +174,7 @@ class StationWindowIT {
             assertThat(first.all()).as("nothing was done to it").isEmpty();
         }
         assertThat(second.exitValue()).as(printed).isEqualTo(Failures.BAD_INPUT);
-        assertThat(printed).contains("another program uses").doesNotContain("Exception");
+        assertThat(printed).contains("already open for writing").doesNotContain("Exception");
     }
 
     /** What was said, calf by calf, without its time. */
