@@ -11,7 +11,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.locks.LockSupport;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
@@ -27,14 +26,6 @@ public final class MicrophoneSource implements AudioSource {
     private static final DataLine.Info WANTED = new DataLine.Info(TargetDataLine.class, SoundDevices.FORMAT);
     private static final int QUEUE_BLOCKS = 500;
     private static final int BLOCK_BYTES = BLOCK * Short.BYTES;
-
-    private static final long NANOS_OF_BYTE = TimeUnit.SECONDS.toNanos(1) / (Sound.RATE * Short.BYTES);
-
-    /** A read that took longer fell asleep. */
-    private static final long OVERSLEPT_NANOS = TimeUnit.MILLISECONDS.toNanos(60);
-
-    private static final long MARGIN_STEP_NANOS = TimeUnit.MILLISECONDS.toNanos(8);
-    private static final long MOST_MARGIN_NANOS = TimeUnit.MILLISECONDS.toNanos(64);
 
     /** Half a second: a capture thread that is held up that long loses nothing. */
     private static final int BUFFER_BYTES = Sound.RATE / 2 * Short.BYTES;
@@ -55,7 +46,6 @@ public final class MicrophoneSource implements AudioSource {
     private final AtomicLong overruns = new AtomicLong();
     private volatile boolean ended;
     private volatile boolean closed;
-    private long margin = MARGIN_STEP_NANOS;
     private volatile double level = FLOOR_DECIBEL;
     private volatile long position;
 
@@ -127,17 +117,13 @@ public final class MicrophoneSource implements AudioSource {
         byte[] bytes = new byte[BLOCK_BYTES];
         long read = 0;
         while (!closed) {
-            long asked = System.nanoTime();
+            if (line.available() >= line.getBufferSize() - BLOCK_BYTES) {
+                overruns.incrementAndGet();
+            }
             int count = line.read(bytes, 0, bytes.length);
             if (count <= 0) {
                 // An open line that gives nothing has lost its device, and would give nothing for ever.
                 break;
-            }
-            boolean overslept = read > 0 && System.nanoTime() - asked > OVERSLEPT_NANOS;
-            // Asked now, as the line has just given something: a line whose sound server died never answers.
-            int available = line.available();
-            if (available >= line.getBufferSize() - BLOCK_BYTES) {
-                overruns.incrementAndGet();
             }
             Sound block = Sound.of(samples(bytes, count), read);
             read += block.length();
@@ -145,27 +131,10 @@ public final class MicrophoneSource implements AudioSource {
             if (!queue.offer(block)) {
                 dropped.incrementAndGet();
             }
-            rest(available, overslept);
         }
         ended = true;
         // Wakes the reader; when there is no room for it, the reader does not wait.
         queue.offer(END);
-    }
-
-    /**
-     * Waits until the next block is there. Java's own read sleeps for a quarter of the line's buffer, 125 ms here, once a
-     * sample is wanting, so that blocks came in bursts (measured with Java 17 on Linux).
-     *
-     * @param overslept whether it did so: then this waits longer from now on, as the device gives its sound in larger parts
-     */
-    private void rest(int available, boolean overslept) {
-        if (overslept) {
-            margin = Math.min(margin + MARGIN_STEP_NANOS, MOST_MARGIN_NANOS);
-        }
-        int wanting = BLOCK_BYTES - available;
-        if (wanting > 0 && !closed) {
-            LockSupport.parkNanos(wanting * NANOS_OF_BYTE + margin);
-        }
     }
 
     private static short[] samples(byte[] bytes, int count) {

@@ -447,7 +447,7 @@ class LiveMicrophoneTest {
             assertThat(look(microphone)).isEmpty();
             second.awaitAllTaken();
             assertThat(microphone.dropped()).isEqualTo(17);
-            assertThat(microphone.overruns()).isEqualTo(510);
+            assertThat(microphone.overruns()).isEqualTo(511);
         }
     }
 

@@ -114,7 +114,7 @@ class MicrophoneSourceTest {
         fake.fillBuffer();
         try (MicrophoneSource source = source()) {
             fake.awaitAllTaken();
-            assertThat(source.overruns()).isEqualTo(1);
+            assertThat(source.overruns()).isEqualTo(2);
         }
     }
 
