@@ -2,7 +2,6 @@ package strawbed.app;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,12 +22,10 @@ import strawbed.journal.OpenStatement;
 import strawbed.statement.Control;
 import strawbed.statement.Interpretation;
 import strawbed.station.Act;
-import strawbed.station.Announcer;
 import strawbed.station.Known;
 import strawbed.station.PaperStep;
 import strawbed.station.Place;
 import strawbed.station.Sign;
-import strawbed.station.Told;
 import strawbed.text.MessageKey;
 import strawbed.text.Messages;
 
@@ -52,25 +49,19 @@ final class StationLoop {
     private static final Duration EACH_SCREEN = Duration.ofMillis(500);
     private static final Duration EACH_LEVEL = Duration.ofMillis(100);
 
-    /** Several late tasks are announced one by one, so that work stays possible between. */
-    private static final Duration BETWEEN_ANNOUNCEMENTS = Duration.ofMinutes(1);
-
     private final Stage stage;
     private final SoundIn in;
     private final MicrophoneWatch watch;
     private final Mouth mouth;
     private final Speech speech;
-    private final Unspoken unspoken = new Unspoken();
+    private final Telling telling;
     private final StationDesk desk;
     private final Panel panel;
     private final Beside beside;
-    private final Announcer announcer;
     private final BlockingQueue<Act> acts = new LinkedBlockingQueue<>();
 
     private Place place = new Place.Now();
     private @Nullable Place interrupted;
-    private Told told;
-    private String asked = "";
     private String news = "";
     private boolean talking;
     private boolean ended;
@@ -81,7 +72,6 @@ final class StationLoop {
     private Instant dueAt = Instant.MIN;
     private Instant shownAt = Instant.MIN;
     private Instant levelAt = Instant.MIN;
-    private Instant announcedAt = Instant.MIN;
 
     /** What the station is seen on. Its methods return at once. */
     interface Panel {
@@ -103,11 +93,9 @@ final class StationLoop {
         this.mouth = mouth;
         this.speech = new Speech(mouth);
         this.desk = desk;
+        this.telling = new Telling(stage, desk, mouth, speech);
         this.panel = panel;
         this.beside = beside;
-        this.announcer =
-                new Announcer(desk.choices().announceAgain(), desk.choices().putOffFor());
-        this.told = new Told(messages().text(MessageKey.STATION_READY), "");
     }
 
     /** A key was pressed. From any thread. */
@@ -190,53 +178,11 @@ final class StationLoop {
         if (prompts.isEmpty()) {
             return;
         }
-        List<String> shown = new ArrayList<>();
-        List<String> spoken = new ArrayList<>();
-        boolean isQuestion = false;
-        for (Prompt prompt : prompts) {
-            if (prompt instanceof Prompt.NothingToPutOff && announcer.putOff(now())) {
-                shown.add(desk.due().putOff(desk.choices().putOffFor()));
-                spoken.add(desk.due().saidPutOff());
-                continue;
-            }
-            Answers.Said said = stage.answers().said(prompt, stage.herd(), desk);
-            shown.add(said.shown());
-            if (!unspoken.holds(prompt, silent)) {
-                spoken.add(said.spoken());
-            }
-            isQuestion |= prompt instanceof Prompt.ReadBack || prompt instanceof Prompt.Ask;
-        }
-        String text = String.join(" ", shown);
-        if (prompts.stream().anyMatch(StationLoop::tellsOfPending)) {
-            asked = text;
-        }
-        told = new Told(word(prompts), text);
+        telling.tell(prompts, silent);
         news = "";
-        Cues.of(prompts).ifPresent(cue -> mouth.play(cue.sound()));
-        if (isQuestion) {
-            speech.ask(spoken, now());
-        } else {
-            speech.tell(spoken, now());
-        }
         // Words are shown first; what they changed about the other calves a moment later.
         isStale = true;
         returnToNow();
-    }
-
-    private static boolean tellsOfPending(Prompt prompt) {
-        return prompt instanceof Prompt.ReadBack
-                || prompt instanceof Prompt.Ask
-                || prompt instanceof Prompt.CannotConfirm
-                || prompt instanceof Prompt.NotSaved;
-    }
-
-    private String word(List<Prompt> prompts) {
-        String ready = messages().text(MessageKey.STATION_READY);
-        return prompts.stream()
-                .map(prompt -> Told.word(prompt, messages()))
-                .filter(word -> !word.equals(ready))
-                .findFirst()
-                .orElse(ready);
     }
 
     /** What waits for an answer is shown at once; what was being entered comes back afterwards. */
@@ -365,7 +311,7 @@ final class StationLoop {
     }
 
     private void done(String text) {
-        told = new Told(messages().text(MessageKey.STATION_READY), text);
+        telling.show(text);
         refresh();
     }
 
@@ -396,7 +342,7 @@ final class StationLoop {
             if (!line.isEmpty()) {
                 news = line;
             }
-            announce(now);
+            telling.announce(due, now);
         } else if (isStale) {
             refresh();
             show();
@@ -419,20 +365,6 @@ final class StationLoop {
         if (since != MicrophoneWatch.News.NONE) {
             show();
         }
-    }
-
-    private void announce(Instant now) {
-        boolean isBusy = stage.pending().isPresent() || stage.isSpeaking() || mouth.isSpeaking() || stage.isPaused();
-        if (isBusy || now.isBefore(announcedAt.plus(BETWEEN_ANNOUNCEMENTS))) {
-            return;
-        }
-        announcer.next(due, now).ifPresent(item -> {
-            announcedAt = now;
-            Answers.Said late = stage.answers().late(item, stage.herd());
-            told = new Told(messages().text(MessageKey.STATION_READY), late.shown());
-            mouth.play(Cue.QUESTION.sound());
-            speech.tell(List.of(late.spoken()), now);
-        });
     }
 
     private void refresh() {
@@ -460,11 +392,11 @@ final class StationLoop {
                 stage.operator(),
                 stage.pending(),
                 stage.named(),
-                told,
-                asked,
+                telling.told(),
+                telling.asked(),
                 due.stream().filter(item -> item.state().isOpen()).toList(),
                 open,
-                announcer.hasAnnounced(),
+                telling.canPutOff(),
                 desk.microphones(),
                 desk.printing().papers(),
                 desk.keyNames(),
@@ -473,7 +405,7 @@ final class StationLoop {
 
     private Sign sign() {
         if (stage.whyDeaf().isPresent()) {
-            return Sign.KEYS_ONLY;
+            return stage.isPaused() ? Sign.PAUSED : Sign.KEYS_ONLY;
         }
         if (watch.isLost()) {
             return Sign.NO_SOUND;

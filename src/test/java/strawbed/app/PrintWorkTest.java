@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -81,14 +80,19 @@ class PrintWorkTest {
         return new Answers(messages, settings()).said(written, herd, work);
     }
 
-    private static @Nullable String awaitNews(PrintWork work) throws InterruptedException {
-        String news = work.news();
-        while (news == null) {
-            work.tryAgain();
+    private static String awaitNews(PrintWork work) throws InterruptedException {
+        return awaitLine(work, work::tryAgain);
+    }
+
+    /** @param between each look; a try tells of its own */
+    private static String awaitLine(PrintWork work, Runnable between) throws InterruptedException {
+        String line = work.news();
+        while (line == null) {
+            between.run();
             TimeUnit.MILLISECONDS.sleep(5);
-            news = work.news();
+            line = work.news();
         }
-        return news;
+        return line;
     }
 
     @Test
@@ -192,21 +196,11 @@ class PrintWorkTest {
                             "La impresora CARDS no contesta. Vea si está prendida y si el servicio de impresión"
                                     + " funciona."));
             work.press(PaperStep.GIVE_UP, 1);
-            assertThat(awaitLine(work)).isEqualTo("Se abandonó: trabajo 1, la tarjeta del becerro 312.");
+            assertThat(awaitLine(work, () -> {})).isEqualTo("Se abandonó: trabajo 1, la tarjeta del becerro 312.");
             work.press(PaperStep.GIVE_UP, 9);
-            assertThat(awaitLine(work)).isEqualTo("Esta impresión ya no está en la lista.");
+            assertThat(awaitLine(work, () -> {})).isEqualTo("Esta impresión ya no está en la lista.");
         }
         printers.wakeUp();
-    }
-
-    /** Without a try between, which would tell of its own. */
-    private static String awaitLine(PrintWork work) throws InterruptedException {
-        String line = work.news();
-        while (line == null) {
-            TimeUnit.MILLISECONDS.sleep(5);
-            line = work.news();
-        }
-        return line;
     }
 
     @Test

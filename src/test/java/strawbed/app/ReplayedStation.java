@@ -3,7 +3,6 @@ package strawbed.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -11,8 +10,6 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import strawbed.audio.AudioSource;
-import strawbed.audio.MicrophoneState;
 import strawbed.audio.Sound;
 import strawbed.dialog.Pending;
 import strawbed.station.Known;
@@ -26,17 +23,15 @@ import strawbed.text.Messages;
  * Owned by one thread.
  */
 final class ReplayedStation implements AutoCloseable {
-    private static final Duration BLOCK = Duration.ofMillis(20);
     private static final ZoneId BARN = ZoneId.of("America/Chicago");
 
-    private final Clock clock = new Stepped();
-    private final Replay microphone = new Replay();
+    private final SteppedClock clock;
+    private final ReplayedSound microphone;
     private final Screen screen = new Screen();
     private final PrintWork printing;
     private final Stage stage;
     private final StationLoop loop;
     private final long before;
-    private Instant now;
     private @Nullable Pending asked;
     private long questions;
     private long blocks;
@@ -44,7 +39,8 @@ final class ReplayedStation implements AutoCloseable {
 
     /** @param numbers of the calves that are known */
     ReplayedStation(Path data, Instant begin, List<String> numbers, PrintWriter err) {
-        now = begin;
+        clock = new SteppedClock(begin, BARN);
+        microphone = new ReplayedSound(clock);
         StationRecord.make(data, clock, numbers);
         Settings settings = Settings.of(Optional.of(data), Optional.empty()).withClock(clock);
         printing = PrintWork.begin(settings, new Messages(Locale.US));
@@ -63,8 +59,8 @@ final class ReplayedStation implements AutoCloseable {
 
     /** Hears a sound, whole blocks of it, to its end. */
     void hears(Sound sound) {
-        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
-            microphone.next = sound.slice(at, at + AudioSource.BLOCK).copySamples();
+        microphone.add(sound);
+        while (!microphone.isEmpty()) {
             loop.turn();
             blocks++;
             paused += stage.isPaused() ? 1 : 0;
@@ -114,69 +110,6 @@ final class ReplayedStation implements AutoCloseable {
         loop.end();
         stage.close();
         printing.close();
-    }
-
-    /** Goes on with the sound. */
-    private final class Stepped extends Clock {
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return BARN;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException("nobody asks for it");
-        }
-    }
-
-    /** Gives the next block once; each poll takes as long as a block lasts. */
-    private final class Replay implements SoundIn {
-        private short[] next = new short[AudioSource.BLOCK];
-        private long position;
-        private boolean told;
-
-        @Override
-        public Optional<Sound> poll(Duration wait, boolean mayJump) {
-            now = now.plus(BLOCK);
-            Sound block = Sound.of(next, position);
-            position += next.length;
-            return Optional.of(block);
-        }
-
-        @Override
-        public Optional<MicrophoneState> changed() {
-            boolean isNew = !told;
-            told = true;
-            return isNew ? Optional.of(MicrophoneState.LISTENING) : Optional.empty();
-        }
-
-        @Override
-        public String sentence() {
-            return "";
-        }
-
-        @Override
-        public boolean clips() {
-            return false;
-        }
-
-        @Override
-        public double level() {
-            return 20 * Math.log10(Math.max(1, Sound.of(next, 0).rms()) / -(double) Short.MIN_VALUE);
-        }
-
-        @Override
-        public Losses losses() {
-            return new Losses(0, 0, 0);
-        }
-
-        @Override
-        public void close() {}
     }
 
     private static final class Screen implements StationLoop.Panel {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class StationKeysIT {
 
     private StationRig station;
 
-    @org.junit.jupiter.api.BeforeEach
+    @BeforeEach
     void is_in_its_folder() {
         station = new StationRig(data);
     }
@@ -84,6 +85,10 @@ class StationKeysIT {
         assertThat(station.known().note()).as("it never had a sound").isNotEmpty();
         station.presses(new Act.Order(Control.UNDO_LAST_ENTRY));
         assertThat(station.known().told().word()).isEqualTo("UNDONE");
+        station.presses(new Act.Order(Control.PAUSE_RECORDER));
+        assertThat(station.known().sign()).as("it announces nothing now").isEqualTo(Sign.PAUSED);
+        station.presses(new Act.Order(Control.WAKE_UP_RECORDER));
+        assertThat(station.known().sign()).isEqualTo(Sign.KEYS_ONLY);
     }
 
     @Test

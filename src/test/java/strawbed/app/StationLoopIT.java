@@ -126,7 +126,7 @@ class StationLoopIT {
     @Test
     void a_microphone_that_is_gone_is_told_and_keys_go_on() throws Exception {
         station.opens();
-        station.microphone.state = MicrophoneState.GONE;
+        station.microphone.becomes(MicrophoneState.GONE);
         station.waits(Duration.ofMillis(200));
         assertThat(station.known().sign()).isEqualTo(Sign.NO_SOUND);
         assertThat(station.known().note()).isEqualTo("Plug it in.");
@@ -137,7 +137,7 @@ class StationLoopIT {
         station.presses(new Act.Enter(heifer(), Optional.empty()));
         station.presses(new Act.Order(Control.CONFIRM_ENTRY));
         assertThat(facts()).containsExactly(new Event.SexNoted(Term.Sex.FEMALE));
-        station.microphone.state = MicrophoneState.LISTENING;
+        station.microphone.becomes(MicrophoneState.LISTENING);
         station.waits(Duration.ofMillis(200));
         assertThat(station.known().sign()).isEqualTo(Sign.LISTENING);
         station.says("calf twelve, navel dipped");
@@ -158,7 +158,7 @@ class StationLoopIT {
         station.opens();
         station.says("calf twelve, heifer");
         assertThat(station.known().pending()).as("it is not quiet yet").isEmpty();
-        station.microphone.state = MicrophoneState.GONE;
+        station.microphone.becomes(MicrophoneState.GONE);
         station.waits(Duration.ofMillis(200));
         assertThat(station.known().pending()).isPresent();
         assertThat(station.stage().isSpeaking()).isFalse();

@@ -5,13 +5,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -19,8 +16,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import strawbed.audio.AudioSource;
-import strawbed.audio.MicrophoneState;
 import strawbed.audio.Sound;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
@@ -42,11 +37,11 @@ import strawbed.voice.FreeTtsVoice;
  */
 final class StationRig implements AutoCloseable {
     static final Instant BEGIN = Instant.parse("2026-03-02T09:00:00Z");
-    static final ZoneId BARN = ZoneId.of("America/Chicago");
+    private static final ZoneId BARN = ZoneId.of("America/Chicago");
     private static final FreeTtsVoice PERSON = new FreeTtsVoice();
 
-    final SteppedClock clock = new SteppedClock();
-    final Microphone microphone = new Microphone();
+    final SteppedClock clock = new SteppedClock(BEGIN, BARN);
+    final ReplayedSound microphone = new ReplayedSound(clock);
     final Ears ears = new Ears();
     final Eyes eyes = new Eyes();
     private final TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(7));
@@ -59,77 +54,6 @@ final class StationRig implements AutoCloseable {
 
     StationRig(Path data) {
         this.data = data;
-    }
-
-    /** Goes on with the sound. */
-    static final class SteppedClock extends Clock {
-        Instant now = BEGIN;
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return BARN;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException("nobody asks for it");
-        }
-    }
-
-    /** Gives what was put in, then quiet; each poll is 20 ms. */
-    final class Microphone implements SoundIn {
-        final Deque<short[]> blocks = new ArrayDeque<>();
-        MicrophoneState state = MicrophoneState.LISTENING;
-        private @Nullable MicrophoneState told;
-        private long position;
-
-        @Override
-        public Optional<Sound> poll(Duration wait, boolean mayJump) {
-            clock.now = clock.now.plusMillis(20);
-            if (state != MicrophoneState.LISTENING) {
-                position += AudioSource.BLOCK;
-                return Optional.empty();
-            }
-            short[] next = blocks.isEmpty() ? new short[AudioSource.BLOCK] : blocks.removeFirst();
-            Sound block = Sound.of(next, position);
-            position += next.length;
-            return Optional.of(block);
-        }
-
-        @Override
-        public Optional<MicrophoneState> changed() {
-            boolean isNew = told != state;
-            told = state;
-            return isNew ? Optional.of(state) : Optional.empty();
-        }
-
-        @Override
-        public String sentence() {
-            return "Plug it in.";
-        }
-
-        @Override
-        public boolean clips() {
-            return false;
-        }
-
-        @Override
-        public double level() {
-            return -40;
-        }
-
-        @Override
-        public Losses losses() {
-            return new Losses(0, 0, 0);
-        }
-
-        @Override
-        public void close() {}
     }
 
     /** Hears what the station says; it speaks until somebody says that it is over. */
@@ -219,7 +143,7 @@ final class StationRig implements AutoCloseable {
             stage = Stage.openWithKeys(
                     settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US), loading);
         }
-        microphone.told = null;
+        microphone.isOpenedAnew();
         Choices choices = StationFile.in(data).choices();
         Messages english = new Messages(Locale.US);
         PrintWork prints = new PrintWork(settings, english, printers, Duration.ofSeconds(30), Duration.ofSeconds(2));
@@ -231,11 +155,8 @@ final class StationRig implements AutoCloseable {
     }
 
     void says(String words) {
-        Sound sound = PERSON.speak(words);
-        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
-            microphone.blocks.add(sound.slice(at, at + AudioSource.BLOCK).copySamples());
-        }
-        while (!microphone.blocks.isEmpty()) {
+        microphone.add(PERSON.speak(words));
+        while (!microphone.isEmpty()) {
             turn();
         }
     }

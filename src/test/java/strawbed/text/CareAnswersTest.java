@@ -7,27 +7,21 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Herd;
 import strawbed.calf.Told;
-import strawbed.care.AgeStart;
 import strawbed.care.DueItem;
 import strawbed.care.DueKind;
 import strawbed.care.DueList;
 import strawbed.care.DueState;
-import strawbed.care.DueTimes;
 import strawbed.care.Farm;
-import strawbed.care.Ground;
-import strawbed.care.Settled;
 import strawbed.event.Event;
 import strawbed.event.Term;
 import strawbed.measure.Volume;
 import strawbed.measure.VolumeUnit;
-import strawbed.protocol.Protocol;
 
 /** What is due and how a calf is, to be read and to be heard. The wording is our own; the clock is that of {@link Told}. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -40,10 +34,10 @@ class CareAnswersTest {
     void the_voice_names_the_first_item_and_counts_the_others() {
         Told told = new Told().open("A", "03:30", "417", null);
         List<DueItem> items = List.of(
-                item(DueKind.FIRST_COLOSTRUM, DueState.DUE, null, "05:30"),
-                item(DueKind.NAVEL_DIP, DueState.DUE, null, "05:40"),
-                item(DueKind.TAG, DueState.DUE, null, "06:00"),
-                item(DueKind.REPEAT_DIP, DueState.AHEAD, "15:30", "27:30"));
+                DueItems.item(DueKind.FIRST_COLOSTRUM, DueState.DUE, null, "05:30"),
+                DueItems.item(DueKind.NAVEL_DIP, DueState.DUE, null, "05:40"),
+                DueItems.item(DueKind.TAG, DueState.DUE, null, "06:00"),
+                DueItems.item(DueKind.REPEAT_DIP, DueState.AHEAD, "15:30", "27:30"));
         assertThat(SPOKEN.due(items, told.herd(), Told.time("05:00")))
                 .isEqualTo("Due next: calf four one seven, first colostrum, by five thirty. One more within the hour.");
         assertThat(SPOKEN.due(items.subList(3, 4), told.herd(), Told.time("05:00")))
@@ -56,7 +50,7 @@ class CareAnswersTest {
     @Test
     void the_voice_says_late_first() {
         Told told = new Told().open("A", "03:30", null, "212").open("B", "03:40", null, "212");
-        List<DueItem> items = List.of(item(DueKind.NAVEL_DIP, DueState.LATE, null, "04:00"));
+        List<DueItem> items = List.of(DueItems.item(DueKind.NAVEL_DIP, DueState.LATE, null, "04:00"));
         assertThat(SPOKEN.due(items, told.herd(), Told.time("05:00")))
                 .isEqualTo("Late: first calf of cow two one two, dip navel, since four o'clock.");
         assertThat(WRITTEN.due(items, told.herd(), Told.time("05:00")))
@@ -91,15 +85,5 @@ class CareAnswersTest {
                 .record();
         Instant now = Told.time("05:00");
         assertThat(SPOKEN.calf(calf, DueList.of(calf, NO_FARM, now), now)).isEqualTo("Calf four one seven: died.");
-    }
-
-    private static DueItem item(DueKind kind, DueState state, @Nullable String from, String dueAt) {
-        return new DueItem(
-                Told.calf("A"),
-                kind,
-                new DueTimes(from == null ? Told.MIDNIGHT : Told.time(from), Told.time(dueAt), Told.time(dueAt), null),
-                state,
-                new Settled.Not(),
-                new Ground(AgeStart.Basis.BORN, null, Protocol.usual()));
     }
 }

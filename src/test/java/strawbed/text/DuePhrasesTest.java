@@ -10,15 +10,11 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.calf.CalfRecord;
 import strawbed.calf.Told;
-import strawbed.care.AgeStart;
 import strawbed.care.DueItem;
 import strawbed.care.DueKind;
 import strawbed.care.DueState;
-import strawbed.care.DueTimes;
-import strawbed.care.Ground;
 import strawbed.care.Settled;
 import strawbed.event.Event;
-import strawbed.protocol.Protocol;
 
 /** What is due, on the list. The wording is our own; the farm's clock is that of {@link Told}. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -69,11 +65,11 @@ class DuePhrasesTest {
     }
 
     private static String when(DueState state, @Nullable String from, String dueAt, String now) {
-        return PHRASES.when(item(DueKind.FIRST_COLOSTRUM, state, from, dueAt), Told.time(now));
+        return PHRASES.when(DueItems.item(DueKind.FIRST_COLOSTRUM, state, from, dueAt), Told.time(now));
     }
 
     private static String when(Settled settled, DueState state) {
-        DueItem open = item(DueKind.FIRST_COLOSTRUM, state, null, "05:10");
+        DueItem open = DueItems.item(DueKind.FIRST_COLOSTRUM, state, null, "05:10");
         return PHRASES.when(
                 new DueItem(open.calf(), open.kind(), open.times(), state, settled, open.ground()), Told.time("05:45"));
     }
@@ -84,15 +80,5 @@ class DuePhrasesTest {
                 .a(time, new Event.DamNursed())
                 .record();
         return new Settled.Done(calf.nursings().get(0));
-    }
-
-    private static DueItem item(DueKind kind, DueState state, @Nullable String from, String dueAt) {
-        return new DueItem(
-                Told.calf("A"),
-                kind,
-                new DueTimes(from == null ? Told.MIDNIGHT : Told.time(from), Told.time(dueAt), Told.time(dueAt), null),
-                state,
-                new Settled.Not(),
-                new Ground(AgeStart.Basis.BORN, null, Protocol.usual()));
     }
 }
