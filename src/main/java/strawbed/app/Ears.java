@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
 import strawbed.grammar.Grammar;
@@ -15,6 +15,7 @@ import strawbed.hearing.Hearing;
 import strawbed.hearing.Recognizers;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechModel;
+import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
 import strawbed.speech.vosk.ModelStore;
 import strawbed.speech.vosk.VoskModel;
@@ -82,7 +83,7 @@ final class Ears implements AutoCloseable {
                     model,
                     words,
                     farm.grammar(),
-                    recognizers(model, farm.vocabulary()).with(Optional.of(model.anyWords())),
+                    Recognizers.five(ours(model, farm.vocabulary()), model::anyWords),
                     new UtteranceInterpreter(farm.grammar(), Thresholds.set()),
                     new Listening(Set.copyOf(openCalves), false),
                     words.phrasebook().version());
@@ -99,7 +100,7 @@ final class Ears implements AutoCloseable {
                 model,
                 null,
                 grammar,
-                recognizers(model, FarmGrammar.phrases(grammar)),
+                Recognizers.four(ours(model, FarmGrammar.phrases(grammar))),
                 new PhraseInterpreter(grammar, Thresholds.set()),
                 new Listening(Set.of(), false),
                 "other");
@@ -117,7 +118,7 @@ final class Ears implements AutoCloseable {
             FarmGrammar farm = words.phrasebook().with(openCalves);
             grammar = farm.grammar();
             Recognizers before = recognizers;
-            recognizers = recognizers(model, farm.vocabulary()).with(before.any());
+            recognizers = Recognizers.four(ours(model, farm.vocabulary())).with(before.any());
             interpreter = new UtteranceInterpreter(farm.grammar(), Thresholds.set());
             hearing.use(recognizers, interpreter);
             before.closeOurs();
@@ -175,13 +176,12 @@ final class Ears implements AutoCloseable {
         return new ModelStore(settings.model(), Settings.userData(), "/speech-model/model-en-us").directory();
     }
 
-    private static Recognizers recognizers(SpeechModel model, Vocabulary vocabulary) {
+    private static Supplier<SpeechRecognizer> ours(SpeechModel model, Vocabulary vocabulary) {
         List<String> unknown = vocabulary.unknownWords(model);
         if (!unknown.isEmpty()) {
             throw unknownWords(unknown);
         }
-        return Recognizers.four(
-                () -> model.recognizer(vocabulary, Thresholds.set().readings()));
+        return () -> model.recognizer(vocabulary, Thresholds.set().readings());
     }
 
     /** What to do about words that the model would never hear. */

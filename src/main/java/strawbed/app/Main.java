@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import strawbed.speech.vosk.VoskModel;
 
 /** The command {@code strawbed}. */
 @Command(
@@ -44,6 +46,8 @@ import picocli.CommandLine.ScopeType;
             RescueCommand.class
         })
 public final class Main implements Runnable {
+    private static final Set<String> LISTENING = Set.of("station", "listen");
+
     @Option(
             names = "--data",
             paramLabel = "DIR",
@@ -80,6 +84,10 @@ public final class Main implements Runnable {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         // Libraries tell their news at level info; a person at work needs the program's own sentences only.
         Logger.getLogger("").setLevel(Level.SEVERE);
+        if (args.length > 0 && LISTENING.contains(args[0])) {
+            // Reading the command line leaves the other processor idle, and who starts these waits for them.
+            VoskModel.prepare();
+        }
         PrintWriter harmlessOut = new PrintWriter(new TerminalWriter(out), true);
         PrintWriter harmlessErr = new PrintWriter(new TerminalWriter(err), true);
         CommandLine line = new CommandLine(new Main(out))

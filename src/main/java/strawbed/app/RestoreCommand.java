@@ -35,7 +35,7 @@ final class RestoreCommand implements Callable<Integer> {
         Main program = Main.of(main);
         Settings settings = program.settings();
         Path backup = RecordTelling.given(file);
-        Restored restored = new RecordRestore(settings.data(), settings.clock()).from(backup, replace);
+        Restored restored = new RecordRestore(settings.data(), settings.clock(), settings.zone()).from(backup, replace);
         program.out().println("Restored from " + backup + ": " + RecordTelling.summary(restored.health()) + ".");
         if (restored.kept() != null) {
             boolean isWhole = restored.kept().toString().endsWith(".db");

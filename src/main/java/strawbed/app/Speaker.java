@@ -16,7 +16,6 @@ import strawbed.voice.VoiceException;
 
 /** Speaks sentences one after the other on its own thread, so that listening never waits for it. */
 final class Speaker implements Mouth, AutoCloseable {
-    private final @Nullable Voice voice;
     private final SpeakerSink sink;
     private final PrintWriter err;
     private final AtomicInteger waiting = new AtomicInteger();
@@ -27,51 +26,58 @@ final class Speaker implements Mouth, AutoCloseable {
         return made;
     });
 
-    private Speaker(@Nullable Voice voice, SpeakerSink sink, PrintWriter err) {
-        this.voice = voice;
+    private final boolean quiet;
+
+    /** Only its own thread has it. */
+    private @Nullable Voice voice;
+
+    private Speaker(boolean quiet, SpeakerSink sink, PrintWriter err) {
+        this.quiet = quiet;
         this.sink = sink;
         this.err = err;
+        if (!quiet) {
+            // On its own thread, as listening shall not wait for a voice that says nothing yet.
+            thread.execute(this::loadVoice);
+        }
     }
 
     /** A speaker; one that is quiet, or has no voice, speaks nothing and says why once. */
     static Speaker open(boolean quiet, PrintWriter err) {
-        return quiet ? new Speaker(null, new SpeakerSink(), err) : open(new SpeakerSink(), err);
+        return new Speaker(quiet, new SpeakerSink(), err);
     }
 
     /** A speaker of this name; empty for the one that the system prefers. */
     static Speaker open(Optional<String> name, PrintWriter err) {
-        return open(new SpeakerSink(name.orElse(null)), err);
+        return new Speaker(false, new SpeakerSink(name.orElse(null)), err);
     }
 
-    private static Speaker open(SpeakerSink sink, PrintWriter err) {
+    private void loadVoice() {
         try {
-            return new Speaker(new FreeTtsVoice(), sink, err);
+            voice = new FreeTtsVoice();
         } catch (VoiceException failure) {
             err.println(failure.getMessage());
-            return new Speaker(null, sink, err);
         }
     }
 
     @Override
     public void say(String text) {
-        Voice speaks = voice;
-        if (speaks != null && !text.isBlank()) {
-            next(() -> speaks.speak(text));
+        if (!quiet && !text.isBlank()) {
+            next(() -> Optional.ofNullable(voice).map(speaks -> speaks.speak(text)));
         }
     }
 
     @Override
     public void play(Sound sound) {
-        next(() -> sound);
+        next(() -> Optional.of(sound));
     }
 
-    private void next(Supplier<Sound> sound) {
+    private void next(Supplier<Optional<Sound>> sound) {
         waiting.incrementAndGet();
         int stopsBefore = stops.get();
         thread.execute(() -> {
             try {
                 if (stops.get() == stopsBefore) {
-                    sink.play(sound.get());
+                    sound.get().ifPresent(sink::play);
                 }
             } catch (SpeakerException | VoiceException failure) {
                 err.println(failure.getMessage());

@@ -27,8 +27,8 @@ public final class MicrophoneSource implements AudioSource {
     private static final int QUEUE_BLOCKS = 500;
     private static final int BLOCK_BYTES = BLOCK * Short.BYTES;
 
-    /** Half a second: a capture thread that is held up that long loses nothing. */
-    private static final int BUFFER_BYTES = Sound.RATE / 2 * Short.BYTES;
+    /** 0.16 s: Java waits for a quarter of it whenever a sample is wanting. A capture thread held up longer loses sound. */
+    private static final int BUFFER_BYTES = Sound.RATE * 16 / 100 * Short.BYTES;
 
     /** A line that gives nothing for this long is gone, though it says that it is open. */
     private static final Duration PATIENCE = Duration.ofSeconds(1);

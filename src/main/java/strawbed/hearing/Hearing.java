@@ -97,7 +97,7 @@ public final class Hearing {
             return ended.map(this::hear);
         }
         if (endpointer.isSpeaking()) {
-            give(endpointer.since(given), SpeechRecognizer.BITE);
+            give(endpointer.since(given));
             return isSettled() ? endpointer.end().map(this::hear) : Optional.empty();
         } else {
             drop();
@@ -120,14 +120,12 @@ public final class Hearing {
      */
     public Interpretation again(Sound sound, Instant began) {
         drop();
-        give(sound, 1);
-        Evidence evidence = passes.finish();
-        forgetWords();
+        Evidence evidence = passes.finish(sound);
         return interpreter.interpret(evidence, new SpeechTime(began, zone), listening);
     }
 
-    private void give(Sound sound, int atLeast) {
-        if (sound.length() >= atLeast) {
+    private void give(Sound sound) {
+        if (sound.length() >= SpeechRecognizer.BITE) {
             passes.accept(sound);
             given = sound.startSample() + sound.length();
             List<String> words = passes.wordsSoFar();
@@ -177,10 +175,8 @@ public final class Hearing {
 
     private Heard hear(Sound sound) {
         long from = Math.max(given, sound.startSample());
-        if (from < sound.startSample() + sound.length()) {
-            give(sound.slice((int) (from - sound.startSample()), sound.length()), 1);
-        }
-        Part part = ended(sound);
+        int rest = (int) Math.min(sound.length(), from - sound.startSample());
+        Part part = ended(sound, sound.slice(rest, sound.length()));
         Heard before = last;
         Heard heard = before != null && follows(before.sound(), sound)
                 ? goOn(before, part)
@@ -203,8 +199,7 @@ public final class Hearing {
         if (both.duration().compareTo(LONGEST) > 0) {
             return alone;
         }
-        give(both, 1);
-        Part whole = ended(both);
+        Part whole = ended(both, both);
         return mends(before.meaning(), part, whole.meaning())
                 ? new Heard(both, whole.meaning(), whole.speech(), true)
                 : alone;
@@ -237,9 +232,9 @@ public final class Hearing {
         return sound.start().minus(before.start().plus(before.duration())).compareTo(PAUSE) <= 0;
     }
 
-    /** What was heard of an utterance that was given whole. */
-    private Part ended(Sound sound) {
-        Evidence evidence = passes.finish();
+    /** What was heard of an utterance of which all but a rest was given. */
+    private Part ended(Sound sound, Sound rest) {
+        Evidence evidence = passes.finish(rest);
         forgetWords();
         SpeechTime speech = speechTime(sound, evidence.plain());
         return new Part(sound, evidence, speech, interpreter.interpret(evidence, speech, listening));

@@ -1,5 +1,6 @@
 package strawbed.hearing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,22 +44,38 @@ final class Passes {
 
     /** Takes the next block of an utterance. */
     void accept(Sound block) {
-        give(block, recognizers.plain());
-        recognizers.any().ifPresent(any -> give(block, any));
-        acceptClear(noiseReduction.accept(block));
+        portions(block).forEach(Portion::give);
     }
 
-    private void acceptClear(Sound block) {
-        clear = Optional.of(clear.map(before -> before.join(block)).orElse(block));
-        give(block, recognizers.clearer());
-        give(faster.accept(block), recognizers.faster());
-        give(slower.accept(block), recognizers.slower());
-    }
-
-    private static void give(Sound sound, SpeechRecognizer recognizer) {
-        for (int at = 0; at < sound.length(); at += SpeechRecognizer.BITE) {
-            recognizer.accept(sound.slice(at, Math.min(sound.length(), at + SpeechRecognizer.BITE)));
+    /** What one of them has to hear of a block. */
+    private record Portion(SpeechRecognizer recognizer, Sound sound) {
+        void give() {
+            for (int at = 0; at < sound.length(); at += SpeechRecognizer.BITE) {
+                recognizer.accept(sound.slice(at, Math.min(sound.length(), at + SpeechRecognizer.BITE)));
+            }
         }
+    }
+
+    private List<Portion> portions(Sound block) {
+        List<Portion> portions = new ArrayList<>(clearPortions(noiseReduction.accept(block)));
+        portions.add(new Portion(recognizers.plain(), block));
+        recognizers.any().ifPresent(any -> portions.add(new Portion(any, block)));
+        return portions;
+    }
+
+    private List<Portion> clearPortions(Sound block) {
+        clear = Optional.of(clear.map(before -> before.join(block)).orElse(block));
+        return List.of(
+                new Portion(recognizers.clearer(), block),
+                new Portion(recognizers.faster(), faster.accept(block)),
+                new Portion(recognizers.slower(), slower.accept(block)));
+    }
+
+    private List<Portion> lastPortions() {
+        List<Portion> portions = new ArrayList<>(clearPortions(noiseReduction.finish()));
+        portions.add(new Portion(recognizers.faster(), faster.finish()));
+        portions.add(new Portion(recognizers.slower(), slower.finish()));
+        return portions;
     }
 
     /** The words that the sound as it is holds so far, without what is none of ours behind them. */
@@ -71,14 +88,17 @@ final class Passes {
         return words.subList(0, end);
     }
 
-    /** Takes the end of the utterance, of which there was one block at least, and gives what was heard of it. */
-    Evidence finish() {
-        acceptClear(noiseReduction.finish());
-        give(faster.finish(), recognizers.faster());
-        give(slower.finish(), recognizers.slower());
+    /**
+     * Takes the rest of the utterance, and gives what was heard of it.
+     *
+     * @param rest of length 0 when all of it was given
+     */
+    Evidence finish(Sound rest) {
+        List<Portion> portions = new ArrayList<>(rest.length() == 0 ? List.of() : portions(rest));
+        portions.addAll(lastPortions());
         // All processors at once: a person waits for it.
         List<List<Hypothesis>> readings =
-                all().parallel().map(SpeechRecognizer::finish).toList();
+                all().parallel().map(recognizer -> finish(recognizer, portions)).toList();
         int ours = (int) ours().count();
         Evidence evidence = new Evidence(
                 readings.subList(0, ours),
@@ -86,6 +106,11 @@ final class Passes {
                 clear.map(Envelope::of));
         clear = Optional.empty();
         return evidence;
+    }
+
+    private static List<Hypothesis> finish(SpeechRecognizer recognizer, List<Portion> portions) {
+        portions.stream().filter(portion -> portion.recognizer() == recognizer).forEach(Portion::give);
+        return recognizer.finish();
     }
 
     /** Drops what was taken of an utterance. */

@@ -33,6 +33,15 @@ public record Recognizers(
         return new Recognizers(four.get(0), four.get(1), four.get(2), four.get(3), Optional.empty());
     }
 
+    /** The same with a second opinion, which is made meanwhile. */
+    public static Recognizers five(Supplier<SpeechRecognizer> ours, Supplier<SpeechRecognizer> any) {
+        List<SpeechRecognizer> five = Stream.of(any, ours, ours, ours, ours)
+                .parallel()
+                .map(Supplier::get)
+                .toList();
+        return new Recognizers(five.get(1), five.get(2), five.get(3), five.get(4), Optional.of(five.get(0)));
+    }
+
     /** The same with a second opinion. */
     public Recognizers with(Optional<SpeechRecognizer> secondOpinion) {
         return new Recognizers(plain, clearer, faster, slower, secondOpinion);

@@ -51,8 +51,8 @@ public final class Screens {
     public static Screen failed(Messages messages, String sentence) {
         Act quit = new Act.Quit();
         return new Screen(
-                Sign.NO_SOUND,
-                messages.word(Sign.NO_SOUND),
+                Sign.STOPPED,
+                messages.word(Sign.STOPPED),
                 "",
                 "",
                 "",

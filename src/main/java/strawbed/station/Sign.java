@@ -15,7 +15,9 @@ public enum Sign {
     /** No sound comes in; the buttons work. */
     NO_SOUND,
     /** Nothing can be made of sound, as there is no speech model; the buttons work. */
-    KEYS_ONLY;
+    KEYS_ONLY,
+    /** It does not work at all; why stands on the screen. */
+    STOPPED;
 
     /** Whether what is said now is heard. */
     public boolean isListening() {
@@ -24,6 +26,6 @@ public enum Sign {
 
     /** Whether nothing can be heard until somebody mends something. */
     public boolean isDeaf() {
-        return this == NO_SOUND || this == KEYS_ONLY;
+        return this == NO_SOUND || this == KEYS_ONLY || this == STOPPED;
     }
 }

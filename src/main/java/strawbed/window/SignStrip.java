@@ -56,7 +56,7 @@ final class SignStrip extends Part {
         Palette colours = paint.colours();
         return switch (screen.sign()) {
             case LISTENING -> new Palette.Pair(colours.strip(), colours.onStrip());
-            case PAUSED, NO_SOUND, KEYS_ONLY -> colours.deaf();
+            case PAUSED, NO_SOUND, KEYS_ONLY, STOPPED -> colours.deaf();
             case STARTING, HOLD_TO_TALK, SPEAKING -> colours.usual();
         };
     }
@@ -214,6 +214,10 @@ final class SignStrip extends Part {
                                 x + side * column, y + side * line, side * 0.34, side * 0.34, thick, thick));
                     }
                 }
+            }
+            case STOPPED -> {
+                g.draw(new Line2D.Double(x + side * 0.15, y + side * 0.15, x + side * 0.85, y + side * 0.85));
+                g.draw(new Line2D.Double(x + side * 0.15, y + side * 0.85, x + side * 0.85, y + side * 0.15));
             }
             case STARTING -> {
                 for (double dot : new double[] {0.15, 0.5, 0.85}) {

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import strawbed.bench.BarnSound;
+import strawbed.testkit.ProcessMemory;
 
 /**
  * Hours of an open microphone where nobody answers the recorder, replayed faster than real time: a part of

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import strawbed.audio.Sound;
 import strawbed.bench.BarnSound;
 import strawbed.station.Sign;
+import strawbed.testkit.ProcessMemory;
 import strawbed.voice.FreeTtsVoice;
 
 /** An open microphone among people who talk to each other; the bench of the station does the same for eight hours. */

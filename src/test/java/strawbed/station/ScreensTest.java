@@ -91,6 +91,16 @@ class ScreensTest {
     }
 
     @Test
+    void a_station_that_cannot_begin_says_that_it_stopped_and_why() {
+        Screen screen = Screens.failed(MESSAGES, "The record is open already. Close the other one first.");
+
+        assertThat(screen.signWord()).isEqualTo("STOPPED");
+        assertThat(screen.body())
+                .isEqualTo(new Body.Telling("", "The record is open already. Close the other one first."));
+        assertThat(act(screen, "End Strawbed")).isEqualTo(new Act.Quit());
+    }
+
+    @Test
     void a_calf_is_entered_by_its_number_by_its_dam_or_as_it_stands_on_the_list() {
         Barn barn = StationPages.busyNight();
         barn.hears("new calf bull");

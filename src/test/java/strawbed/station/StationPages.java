@@ -161,7 +161,7 @@ public final class StationPages {
         return switch (sign) {
             case NO_SOUND -> NO_MICROPHONE;
             case KEYS_ONLY -> messages.text(MessageKey.STATION_KEYS_ONLY);
-            case STARTING, LISTENING, HOLD_TO_TALK, SPEAKING, PAUSED -> "";
+            case STARTING, LISTENING, HOLD_TO_TALK, SPEAKING, PAUSED, STOPPED -> "";
         };
     }
 

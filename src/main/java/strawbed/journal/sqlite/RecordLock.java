@@ -9,7 +9,9 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import strawbed.journal.JournalException;
@@ -29,6 +31,8 @@ final class RecordLock implements AutoCloseable {
      */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
+    private static final DateTimeFormatter STARTED = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
     private final Path file;
     private final FileChannel channel;
 
@@ -41,9 +45,10 @@ final class RecordLock implements AutoCloseable {
      * Takes the lock of a data folder.
      *
      * @param directory must exist
+     * @param zone that the time of this start is written in
      * @throws JournalException if another program, or this one, holds it; the message says who
      */
-    static RecordLock take(Path directory) {
+    static RecordLock take(Path directory, ZoneId zone) {
         Path file;
         try {
             file = directory.toRealPath().resolve("record.lock");
@@ -54,7 +59,7 @@ final class RecordLock implements AutoCloseable {
             throw busy(directory, "this program itself");
         }
         try {
-            return new RecordLock(file, lockedChannel(directory, file));
+            return new RecordLock(file, lockedChannel(directory, file, zone));
         } catch (RuntimeException e) {
             HELD.remove(file);
             throw e;
@@ -72,7 +77,7 @@ final class RecordLock implements AutoCloseable {
         }
     }
 
-    private static FileChannel lockedChannel(Path directory, Path file) {
+    private static FileChannel lockedChannel(Path directory, Path file, ZoneId zone) {
         try {
             FileChannel channel = FileChannel.open(
                     file,
@@ -82,7 +87,7 @@ final class RecordLock implements AutoCloseable {
                 if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
                     throw busy(directory, readHolder(channel));
                 }
-                writeHolder(channel);
+                writeHolder(channel, zone);
                 return channel;
             } catch (IOException | RuntimeException e) {
                 channel.close();
@@ -95,9 +100,12 @@ final class RecordLock implements AutoCloseable {
         }
     }
 
-    private static void writeHolder(FileChannel channel) throws IOException {
+    private static void writeHolder(FileChannel channel, ZoneId zone) throws IOException {
         ProcessHandle self = ProcessHandle.current();
-        String started = self.info().startInstant().map(Instant::toString).orElse("an unknown time");
+        String started = self.info()
+                .startInstant()
+                .map(start -> STARTED.format(start.atZone(zone)))
+                .orElse("an unknown time");
         ByteBuffer text = StandardCharsets.UTF_8.encode("process " + self.pid() + ", started at " + started + "\n");
         channel.truncate(0);
         while (text.hasRemaining()) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -24,15 +25,18 @@ public final class RecordRestore {
     private final Path directory;
     private final RecordFile record;
     private final Clock clock;
+    private final ZoneId zone;
 
     /**
      * @param directory the data folder; made if it is not there
      * @param clock dates what is replaced
+     * @param zone the farm's zone
      */
-    public RecordRestore(Path directory, Clock clock) {
+    public RecordRestore(Path directory, Clock clock, ZoneId zone) {
         this.directory = directory;
         this.record = RecordFile.in(directory);
         this.clock = clock;
+        this.zone = zone;
     }
 
     /**
@@ -56,7 +60,7 @@ public final class RecordRestore {
      */
     public Restored from(Path backup, boolean replace) {
         DataFolder.make(directory);
-        RecordLock lock = RecordLock.take(directory);
+        RecordLock lock = RecordLock.take(directory, zone);
         try (Handle source = Jdbi.open(RecordFile.at(backup).connectReadOnly())) {
             refuseItself(backup);
             refuseUnsound(backup, RecordVerification.of(source, backup));

@@ -70,7 +70,7 @@ public final class SqliteEventJournal implements EventJournal {
      */
     public static SqliteEventJournal open(Path directory, Clock clock, ZoneId zone, Supplier<UUID> ids) {
         DataFolder.make(directory);
-        RecordLock lock = RecordLock.take(directory);
+        RecordLock lock = RecordLock.take(directory, zone);
         try {
             SqliteEventJournal journal = new SqliteEventJournal(RecordFile.in(directory), lock, clock, zone, ids);
             try {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.vosk.LibVosk;
 import org.vosk.Model;
 import strawbed.speech.SpeechModel;
@@ -32,6 +34,7 @@ public final class VoskModel implements SpeechModel {
     private final Model model;
     private final WordTable words;
     private final String name;
+    private final NativeHeap heap = new NativeHeap();
     private boolean closed;
 
     private VoskModel(Model model, WordTable words, String name) {
@@ -41,7 +44,26 @@ public final class VoskModel implements SpeechModel {
     }
 
     /**
-     * Loads the model of a folder (about 0.3 s).
+     * Begins to load the native library (a quarter of a second), so that it is there when a model is loaded. Returns at
+     * once.
+     */
+    public static void prepare() {
+        Thread loading = new Thread(VoskModel::loadLibrary, "speech library");
+        loading.setDaemon(true);
+        loading.start();
+    }
+
+    private static void loadLibrary() {
+        try {
+            LibVosk.vosk_set_log_level(NO_LOGGING);
+        } catch (LinkageError e) {
+            // Who loads a model meets it again and tells.
+            Logger.getLogger(VoskModel.class.getName()).log(Level.FINE, "The speech library does not load", e);
+        }
+    }
+
+    /**
+     * Loads the model of a folder (about 1 s).
      *
      * @throws ModelException when the folder has no whole model or the native library does not run here
      */
@@ -88,13 +110,13 @@ public final class VoskModel implements SpeechModel {
             throw new ModelException("The speech model " + name + " does not know and would never hear: "
                     + String.join(", ", unknown) + "; give each a stand-in that sounds alike, or use another word.");
         }
-        return new VoskRecognizer(model, vocabulary, alternatives);
+        return new VoskRecognizer(model, heap, vocabulary, alternatives);
     }
 
     @Override
     public synchronized SpeechRecognizer anyWords() {
         requireOpen();
-        return new VoskRecognizer(model);
+        return new VoskRecognizer(model, heap);
     }
 
     @Override

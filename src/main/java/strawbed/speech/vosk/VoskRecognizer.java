@@ -22,6 +22,7 @@ final class VoskRecognizer implements SpeechRecognizer {
     private static final short[] PADDING = new short[Sound.RATE * 3 / 10];
 
     private final Recognizer recognizer;
+    private final NativeHeap heap;
     private final Lexicon lexicon;
     private long samplesFed;
     private @Nullable Sound utterance;
@@ -31,17 +32,18 @@ final class VoskRecognizer implements SpeechRecognizer {
 
     private boolean closed;
 
-    VoskRecognizer(Model model, Vocabulary vocabulary, int alternatives) {
-        this(newRecognizer(model, json(vocabulary)), vocabulary.lexicon(), alternatives);
+    VoskRecognizer(Model model, NativeHeap heap, Vocabulary vocabulary, int alternatives) {
+        this(newRecognizer(model, json(vocabulary)), heap, vocabulary.lexicon(), alternatives);
     }
 
     /** For any words. Without alternatives Vosk gives no likelihood that could be compared, so it is asked for one. */
-    VoskRecognizer(Model model) {
-        this(newRecognizer(model), Lexicon.empty(), 1);
+    VoskRecognizer(Model model, NativeHeap heap) {
+        this(newRecognizer(model), heap, Lexicon.empty(), 1);
     }
 
-    private VoskRecognizer(Recognizer recognizer, Lexicon lexicon, int alternatives) {
+    private VoskRecognizer(Recognizer recognizer, NativeHeap heap, Lexicon lexicon, int alternatives) {
         this.recognizer = recognizer;
+        this.heap = heap;
         this.lexicon = lexicon;
         recognizer.setWords(true);
         recognizer.setMaxAlternatives(alternatives);
@@ -114,8 +116,7 @@ final class VoskRecognizer implements SpeechRecognizer {
         List<Hypothesis> hypotheses = reader.hypotheses(recognizer.getFinalResult()).stream()
                 .map(lexicon::toWritten)
                 .toList();
-        utterance = null;
-        split = false;
+        done();
         return hypotheses;
     }
 
@@ -126,9 +127,14 @@ final class VoskRecognizer implements SpeechRecognizer {
             // A reset would keep what the recogniser learnt of the voice: the next utterance shall not depend on this
             // one.
             recognizer.getFinalResult();
+            done();
         }
+    }
+
+    private void done() {
         utterance = null;
         split = false;
+        heap.heardOne();
     }
 
     private void feed(short[] samples) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.SQLException;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,7 +44,7 @@ class BackupAndRestoreIT extends RecordInFolder {
     }
 
     private Restored restore(boolean replace) {
-        return new RecordRestore(folder, CLOCK).from(backup(), replace);
+        return new RecordRestore(folder, CLOCK, ZoneOffset.UTC).from(backup(), replace);
     }
 
     private List<RecordedEvent> record() {
@@ -238,7 +239,7 @@ class BackupAndRestoreIT extends RecordInFolder {
         void of_the_record_itself_is_refused() {
             save(3);
             assertRefused(
-                    () -> new RecordRestore(folder, CLOCK).from(database(), true),
+                    () -> new RecordRestore(folder, CLOCK, ZoneOffset.UTC).from(database(), true),
                     Reason.EXISTS,
                     "is the record itself");
             assertThat(record()).hasSize(3);

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -171,7 +172,7 @@ class LostLogIT extends RecordInFolder {
         open().close();
         Path backup = temporary.resolve("backup.db");
         new RecordBackup(folder).write(backup, CLOCK);
-        RecordRestore.Restored restored = new RecordRestore(folder, CLOCK).from(backup, true);
+        RecordRestore.Restored restored = new RecordRestore(folder, CLOCK, ZoneOffset.UTC).from(backup, true);
         assertThat(findings()).isEmpty();
         assertThat(Files.readString(note())).startsWith("0000000000000000000" + BEFORE + " ");
         assertThat(Path.of(restored.kept() + "-lost"))

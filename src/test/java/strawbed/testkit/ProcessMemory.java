@@ -1,4 +1,4 @@
-package strawbed.app;
+package strawbed.testkit;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.OptionalLong;
 
 /** How much memory this process has, in bytes. */
-final class ProcessMemory {
+public final class ProcessMemory {
     private static final Path STATUS = Path.of("/proc/self/status");
     private static final String RESIDENT = "VmRSS:";
     private static final int KIB = 1024;
@@ -14,7 +14,7 @@ final class ProcessMemory {
     private ProcessMemory() {}
 
     /** What is left of the heap's content after what nobody holds was collected. */
-    static long heapAfterCollection() {
+    public static long heapAfterCollection() {
         Runtime java = Runtime.getRuntime();
         // The first one leaves what was in use when it began.
         System.gc();
@@ -23,7 +23,7 @@ final class ProcessMemory {
     }
 
     /** The resident set, also of the native recogniser; empty on a system that does not tell it. */
-    static OptionalLong resident() throws IOException {
+    public static OptionalLong resident() throws IOException {
         if (!Files.isReadable(STATUS)) {
             return OptionalLong.empty();
         }
