@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Optional;
 import strawbed.audio.Sound;
+import strawbed.grammar.Grammar;
 import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
 
@@ -30,6 +31,9 @@ interface Attention extends AutoCloseable {
 
     /** Listens for these calves from now on. */
     void listenFor(Collection<String> openCalves, boolean sameCalf);
+
+    /** What can be said now; empty where nothing is heard. */
+    Optional<Grammar> grammar();
 
     /** Which state of the grammar's files is in use, for the record. */
     String grammarVersion();

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Optional;
 import strawbed.audio.Sound;
+import strawbed.grammar.Grammar;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.statement.Interpretation;
@@ -38,6 +39,11 @@ record EarsAtWork(Ears ears, Hearing hearing) implements Attention {
     @Override
     public void listenFor(Collection<String> openCalves, boolean sameCalf) {
         ears.listenFor(openCalves, sameCalf, hearing);
+    }
+
+    @Override
+    public Optional<Grammar> grammar() {
+        return Optional.of(ears.grammar());
     }
 
     @Override

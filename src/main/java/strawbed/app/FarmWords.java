@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.Phrasebook;
 import strawbed.speech.LexiconException;
@@ -102,6 +103,11 @@ final class FarmWords {
         more.add("The last good copy cannot be used either: " + fault.getMessage());
         more.add("The program's own grammar is used instead, without the farm's words.");
         return from(Origin.PROGRAM, settings, more);
+    }
+
+    /** The grammar without the calves of the record. */
+    Grammar grammar() {
+        return phrasebook.with(List.of()).grammar();
     }
 
     Phrasebook phrasebook() {

@@ -71,7 +71,8 @@ final class HandoverCommand implements Callable<Integer> {
         Known known = RecordReading.read(
                         settings,
                         record -> new Known(
-                                HerdReading.recent(record, shift.now(), shift.now()), record.openStatements()))
+                                HerdReading.recent(record, shift.now(), shift.now()),
+                                record.openStatementsAt(shift.now())))
                 .orElseThrow(() -> new BadInputException("There is no record in " + settings.data()
                         + ", so there is nothing to hand over. Give the record's folder with --data."));
         Path written = HandoverPrinting.write(

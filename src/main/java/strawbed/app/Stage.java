@@ -19,6 +19,7 @@ import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.TimeOrderedIds;
+import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.Heard;
 import strawbed.journal.EventJournal;
@@ -339,6 +340,11 @@ final class Stage implements AutoCloseable {
 
     Answers answers() {
         return answers;
+    }
+
+    /** What can be said; empty where nothing is heard. */
+    Optional<Grammar> grammar() {
+        return attention.grammar();
     }
 
     /** Why nothing is heard, in a sentence; empty where it hears. */

@@ -12,7 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import strawbed.care.Farm;
 import strawbed.entry.FarmChoices;
+import strawbed.grammar.GrammarException;
 import strawbed.protocol.Units;
+import strawbed.speech.LexiconException;
 import strawbed.station.Act;
 import strawbed.station.Choices;
 import strawbed.station.Known;
@@ -205,7 +207,7 @@ final class StationCommand implements Callable<Integer> {
                         microphone,
                         speaker,
                         desk,
-                        new InWindow(window, new Screens(messages, settings.zone(), farm(stage))),
+                        new InWindow(window, new Screens(messages, settings.zone(), choices(stage, begun.loading()))),
                         new StationNews(
                                 daily,
                                 printing,
@@ -222,9 +224,14 @@ final class StationCommand implements Callable<Integer> {
             }
         }
 
-        private static FarmChoices farm(Stage stage) {
-            Units units = Farm.of(stage.herd()).protocol().units();
-            return new FarmChoices(FarmChoices.USUAL.breeds(), FarmChoices.USUAL.places(), units == Units.METRIC);
+        private static FarmChoices choices(Stage stage, LoadingEars loading) {
+            boolean metric = Farm.of(stage.herd()).protocol().units() == Units.METRIC;
+            try {
+                return FarmNames.of(stage.grammar().orElseGet(() -> loading.words().grammar()), metric);
+            } catch (GrammarException | LexiconException unreadable) {
+                // The stage told why nothing is heard; there is no grammar at all then.
+                return new FarmChoices(FarmChoices.USUAL.breeds(), FarmChoices.USUAL.places(), metric);
+            }
         }
     }
 

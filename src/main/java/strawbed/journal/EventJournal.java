@@ -1,5 +1,6 @@
 package strawbed.journal;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +57,9 @@ public interface EventJournal extends RecordParts, AutoCloseable {
 
     /** The statements that were kept and not settled, in the order in which they were kept. */
     List<OpenStatement> openStatements();
+
+    /** The same as of an earlier time: kept by then, and not settled by then. */
+    List<OpenStatement> openStatementsAt(Instant time);
 
     /** Those of these sounds that a fact or a statement names, also a statement that was settled; by their file names. */
     Set<String> named(Collection<String> sounds);

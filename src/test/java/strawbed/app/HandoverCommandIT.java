@@ -93,6 +93,14 @@ class HandoverCommandIT {
     }
 
     @Test
+    void a_sheet_of_an_earlier_time_has_nothing_that_was_kept_later() throws IOException {
+        record(1);
+        CommandRun run = run("--at", "2026-03-03T02:05", "--from", "2026-03-02T14:00");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(text(Path.of(run.out().strip()))).contains("Not confirmed none").doesNotContain("fed two quarts");
+    }
+
+    @Test
     void the_farms_name_stands_on_it_and_a_broken_file_of_settings_stops_no_sheet() throws IOException {
         record(1);
         Path named = folder.resolve("named.pdf");

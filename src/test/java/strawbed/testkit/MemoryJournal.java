@@ -203,6 +203,11 @@ public final class MemoryJournal implements EventJournal {
     }
 
     @Override
+    public List<OpenStatement> openStatementsAt(Instant time) {
+        return time.isBefore(now) ? List.of() : openStatements();
+    }
+
+    @Override
     public Set<String> named(Collection<String> sounds) {
         return Stream.concat(
                         kept.stream().map(NewOpenStatement::sound),

@@ -252,6 +252,11 @@ public final class SqliteEventJournal implements EventJournal {
         return read(statements::open);
     }
 
+    @Override
+    public List<OpenStatement> openStatementsAt(Instant time) {
+        return read(opened -> statements.openAt(opened, time));
+    }
+
     /**
      * Looks through the whole record: the file, its tables, the chain of facts, whether each can be read, and whether
      * what the newest backup and the note of the newest fact name is still there. Takes about twice as long as

@@ -70,6 +70,16 @@ final class StatementTable {
                 .list();
     }
 
+    /** Times have as many digits as they need, so that not their letters but what they mean is compared. */
+    List<OpenStatement> openAt(Handle handle, Instant time) {
+        return handle.createQuery("SELECT * FROM open_statement WHERE julianday(recorded_at) <= julianday(:time)"
+                        + " AND NOT EXISTS (SELECT 1 FROM statement_settled"
+                        + " WHERE statement = id AND julianday(settled_at) <= julianday(:time)) ORDER BY sequence")
+                .bind("time", time.toString())
+                .map((row, context) -> read(row))
+                .list();
+    }
+
     /** Those of these sounds that a fact or a statement names, settled ones too. */
     Set<String> named(Handle handle, Collection<String> sounds) {
         return handle.createQuery("SELECT value FROM json_each(:sounds) AS looked"

@@ -20,10 +20,13 @@ final class EntryPart {
 
     private final Type type;
     private final double width;
+    private final double lead;
 
-    EntryPart(Type type, double width) {
+    /** @param lead the width of what entries are found by */
+    EntryPart(Type type, double width, double lead) {
         this.type = type;
         this.width = width;
+        this.lead = lead;
     }
 
     /** The entry as lines across all columns, so that one too long for a page can go on on the next. */
@@ -35,8 +38,8 @@ final class EntryPart {
             left = SIGN_ROOM;
         }
         if (!entry.lead().isBlank()) {
-            columns.add(new Column(left, words(Run.bold(entry.lead()), SheetMeasures.LEAD)));
-            left += SheetMeasures.LEAD + SheetMeasures.COLUMN_GAP;
+            columns.add(new Column(left, words(Run.bold(entry.lead()), lead)));
+            left += lead + SheetMeasures.COLUMN_GAP;
         }
         columns.add(new Column(left, told(entry, width - left)));
         return across(columns);

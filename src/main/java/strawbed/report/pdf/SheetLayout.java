@@ -32,9 +32,18 @@ final class SheetLayout {
         height = paper.height() - 2 * SheetMeasures.MARGIN;
         head = new SheetHead(
                 type, new Heading(sheet.title(), sheet.farm(), sheet.period(), sheet.printedAt(), sheet.page()), width);
-        entryPart = new EntryPart(type, width - SheetMeasures.ENTRIES);
+        entryPart = new EntryPart(type, width - SheetMeasures.ENTRIES, lead(type, sheet));
         top = head.lay(1, 1).height();
         turnPage();
+    }
+
+    private static double lead(Type type, HandoverSheet sheet) {
+        double widest = sheet.sections().stream()
+                .flatMap(section -> section.entries().stream())
+                .mapToDouble(entry -> type.width(entry.lead(), Weight.BOLD, Measures.NOTE))
+                .max()
+                .orElse(0);
+        return Math.min(widest, SheetMeasures.LEAD);
     }
 
     /** Everything on each page, in the order of reading. */

@@ -12,6 +12,7 @@ final class SheetMeasures {
     /** Where the entries begin, right of the section titles. */
     static final double ENTRIES = 34;
 
+    /** What an entry is found by takes as much room as the widest of them needs, to this at most. */
     static final double LEAD = 30;
     static final double COLUMN_GAP = 3;
 

@@ -52,6 +52,10 @@ abstract class RecordInFolder {
         return open(ids);
     }
 
+    SqliteEventJournal open(Instant now) {
+        return SqliteEventJournal.open(folder, Clock.fixed(now, ZONE), ZONE, ids);
+    }
+
     SqliteEventJournal open(Supplier<UUID> chosen) {
         return SqliteEventJournal.open(folder, CLOCK, ZONE, chosen);
     }

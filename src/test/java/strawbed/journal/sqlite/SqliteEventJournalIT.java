@@ -132,6 +132,31 @@ class SqliteEventJournalIT extends RecordInFolder {
         }
     }
 
+    @Test
+    void what_was_open_at_an_earlier_time_can_be_asked() {
+        NewOpenStatement said =
+                new NewOpenStatement(NOW, Duration.ZERO, "unsure", List.of("calf", "130"), null, "1.wav");
+        NewOpenStatement later =
+                new NewOpenStatement(NOW, Duration.ZERO, "unsure", List.of("calf", "131"), null, "2.wav");
+        OpenStatement kept;
+        try (SqliteEventJournal journal = open(NOW)) {
+            kept = journal.keep(said);
+        }
+        try (SqliteEventJournal journal = open(NOW.plusSeconds(60))) {
+            journal.settle(kept.id(), "dropped");
+            journal.keep(later);
+        }
+        try (SqliteEventJournal journal = open(NOW.plusSeconds(120))) {
+            assertThat(journal.openStatementsAt(NOW.minusMillis(1))).isEmpty();
+            assertThat(journal.openStatementsAt(NOW)).containsExactly(kept);
+            assertThat(journal.openStatementsAt(NOW.plusMillis(59_999))).containsExactly(kept);
+            assertThat(journal.openStatementsAt(NOW.plusSeconds(60)))
+                    .extracting(OpenStatement::statement)
+                    .containsExactly(later);
+            assertThat(journal.openStatementsAt(NOW.plusSeconds(120))).isEqualTo(journal.openStatements());
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
