@@ -27,7 +27,8 @@ final class LoadingEars implements AutoCloseable {
         return wait(words);
     }
 
-    private static <T> T wait(CompletableFuture<T> coming) {
+    /** What is on its way, or the failure that it came to. */
+    static <T> T wait(CompletableFuture<T> coming) {
         try {
             return coming.join();
         } catch (CompletionException failure) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
@@ -121,6 +122,25 @@ final class StationCommand implements Callable<Integer> {
 
         private void run(Optional<Size> size, Choices choices, Beginning begun) {
             Messages messages = messages(choices);
+            // Beside the opening of the record.
+            CompletableFuture<StationWindow> opening =
+                    CompletableFuture.supplyAsync(() -> opened(size, choices, messages));
+            try {
+                listen(opening, choices, messages, begun);
+            } catch (RuntimeException failure) {
+                // Who stands at the screen sees no terminal.
+                StationWindow window = LoadingEars.wait(opening);
+                StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
+                awaitEnd();
+                throw failure;
+            } finally {
+                if (!opening.isCompletedExceptionally()) {
+                    StationWindow.onItsThread(LoadingEars.wait(opening)::close);
+                }
+            }
+        }
+
+        private StationWindow opened(Optional<Size> size, Choices choices, Messages messages) {
             StationWindow window = StationWindow.made(
                     messages.text(MessageKey.STATION_TITLE),
                     messages.text(MessageKey.STATION_KEYS_UNHEARD),
@@ -132,16 +152,7 @@ final class StationCommand implements Callable<Integer> {
                 window.show(Screens.starting(messages));
                 size.ifPresentOrElse(given -> window.open(given.width(), given.height()), window::open);
             });
-            try {
-                listen(window, choices, messages, begun);
-            } catch (RuntimeException failure) {
-                // Who stands at the screen sees no terminal.
-                StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
-                awaitEnd();
-                throw failure;
-            } finally {
-                StationWindow.onItsThread(window::close);
-            }
+            return window;
         }
 
         private void pressed(Act act) {
@@ -183,13 +194,15 @@ final class StationCommand implements Callable<Integer> {
             window.use(choices.pedal());
         }
 
-        private void listen(StationWindow window, Choices choices, Messages messages, Beginning begun) {
+        private void listen(
+                CompletableFuture<StationWindow> opening, Choices choices, Messages messages, Beginning begun) {
             // Closed here already, so that a station that could not begin holds no microphone.
             try (ChosenMicrophone microphone = begun.microphone();
                     Stage stage = Stage.openWithKeys(settings, begun.origin(), err, messages, begun.loading());
                     DailyWork daily = DailyWork.begin(settings, stage.station());
                     PrintWork printing = PrintWork.begin(settings, messages);
                     Speaker speaker = Speaker.open(choices.speaker(), err)) {
+                StationWindow window = LoadingEars.wait(opening);
                 MicrophoneCounts counts = new MicrophoneCounts(settings.data(), begun.origin());
                 StationDesk desk = new StationDesk(
                         settings,
@@ -227,7 +240,8 @@ final class StationCommand implements Callable<Integer> {
         private static FarmChoices choices(Stage stage, LoadingEars loading) {
             boolean metric = Farm.of(stage.herd()).protocol().units() == Units.METRIC;
             try {
-                return FarmNames.of(stage.grammar().orElseGet(() -> loading.words().grammar()), metric);
+                return FarmNames.of(
+                        stage.grammar().orElseGet(() -> loading.words().grammar()), metric);
             } catch (GrammarException | LexiconException unreadable) {
                 // The stage told why nothing is heard; there is no grammar at all then.
                 return new FarmChoices(FarmChoices.USUAL.breeds(), FarmChoices.USUAL.places(), metric);

@@ -15,8 +15,13 @@ import strawbed.grammar.GrammarReader;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class FarmNamesTest {
-    private static final String HEAD = "#ABNF 1.0 UTF-8;\nlanguage en-US;\nmode voice;\n"
-            + "tag-format <semantics/1.0-literals>;\npublic $dip_name = $VOID;\n";
+    private static final String HEAD = """
+            #ABNF 1.0 UTF-8;
+            language en-US;
+            mode voice;
+            tag-format <semantics/1.0-literals>;
+            public $dip_name = $VOID;
+            """;
 
     @TempDir
     private Path own;

@@ -97,7 +97,9 @@ class HandoverCommandIT {
         record(1);
         CommandRun run = run("--at", "2026-03-03T02:05", "--from", "2026-03-02T14:00");
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(text(Path.of(run.out().strip()))).contains("Not confirmed none").doesNotContain("fed two quarts");
+        assertThat(text(Path.of(run.out().strip())))
+                .contains("Not confirmed none")
+                .doesNotContain("fed two quarts");
     }
 
     @Test

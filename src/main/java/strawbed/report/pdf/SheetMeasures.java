@@ -14,6 +14,7 @@ final class SheetMeasures {
 
     /** What an entry is found by takes as much room as the widest of them needs, to this at most. */
     static final double LEAD = 30;
+
     static final double COLUMN_GAP = 3;
 
     static final double ENTRY_GAP = 1.2;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import org.vosk.LibVosk;
 import org.vosk.Model;
 import strawbed.speech.SpeechModel;
@@ -35,7 +36,12 @@ public final class VoskModel implements SpeechModel {
     private final WordTable words;
     private final String name;
     private final NativeHeap heap = new NativeHeap();
+    private final Object writing = new Object();
+    private @Nullable Written written;
     private boolean closed;
+
+    /** A vocabulary as Vosk takes it. */
+    private record Written(Vocabulary vocabulary, String json) {}
 
     private VoskModel(Model model, WordTable words, String name) {
         this.model = model;
@@ -110,7 +116,17 @@ public final class VoskModel implements SpeechModel {
             throw new ModelException("The speech model " + name + " does not know and would never hear: "
                     + String.join(", ", unknown) + "; give each a stand-in that sounds alike, or use another word.");
         }
-        return new VoskRecognizer(model, heap, vocabulary, alternatives);
+        return new VoskRecognizer(model, heap, written(vocabulary), vocabulary.lexicon(), alternatives);
+    }
+
+    /** Several recognisers of one vocabulary are made at once, and it has tens of thousands of sentences. */
+    private String written(Vocabulary vocabulary) {
+        synchronized (writing) {
+            if (written == null || written.vocabulary() != vocabulary) {
+                written = new Written(vocabulary, VoskRecognizer.json(vocabulary));
+            }
+            return written.json();
+        }
     }
 
     @Override

@@ -32,8 +32,13 @@ final class VoskRecognizer implements SpeechRecognizer {
 
     private boolean closed;
 
-    VoskRecognizer(Model model, NativeHeap heap, Vocabulary vocabulary, int alternatives) {
-        this(newRecognizer(model, json(vocabulary)), heap, vocabulary.lexicon(), alternatives);
+    /**
+     * For a vocabulary.
+     *
+     * @param json its sentences, as {@link #json} writes them
+     */
+    VoskRecognizer(Model model, NativeHeap heap, String json, Lexicon lexicon, int alternatives) {
+        this(newRecognizer(model, json), heap, lexicon, alternatives);
     }
 
     /** For any words. Without alternatives Vosk gives no likelihood that could be compared, so it is asked for one. */
@@ -59,7 +64,8 @@ final class VoskRecognizer implements SpeechRecognizer {
         }
     }
 
-    private static String json(Vocabulary vocabulary) {
+    /** A vocabulary as Vosk takes it. */
+    static String json(Vocabulary vocabulary) {
         List<String> sentences = Stream.concat(
                         vocabulary.spokenSentences().stream().map(words -> String.join(" ", words)),
                         Stream.of(RecognizedWord.UNKNOWN))
