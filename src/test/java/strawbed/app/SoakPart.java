@@ -9,7 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
+import java.util.LongSummaryStatistics;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import strawbed.bench.BarnSound;
@@ -33,16 +33,24 @@ final class SoakPart {
     private final double hours;
     private final Consumer<String> lines;
     private final List<Used> used = new ArrayList<>();
+    private LongSummaryStatistics resident = new LongSummaryStatistics();
 
-    /** Memory after so many replayed minutes. */
-    private record Used(int minutes, long heap, OptionalLong resident) {
-        static Used after(int minutes) throws IOException {
-            return new Used(minutes, ProcessMemory.heapAfterCollection(), ProcessMemory.resident());
-        }
-
+    /**
+     * Memory after so many replayed minutes. What is resident rises and falls, as what the speech library freed is given
+     * back now and then.
+     *
+     * @param resident looked at after each minute since the time before; empty where the system does not tell it
+     */
+    private record Used(int minutes, long heap, LongSummaryStatistics resident) {
         String told() {
             return String.format(Locale.ROOT, "%.0f MiB", heap / MIB) + " | "
-                    + (resident.isPresent() ? String.format(Locale.ROOT, "%.0f MiB", resident.getAsLong() / MIB) : "");
+                    + (resident.getCount() == 0
+                            ? ""
+                            : String.format(
+                                    Locale.ROOT,
+                                    "%.0f to %.0f MiB",
+                                    resident.getMin() / MIB,
+                                    resident.getMax() / MIB));
         }
     }
 
@@ -57,7 +65,8 @@ final class SoakPart {
         lines.accept("");
         lines.accept(minutes
                 + " minutes of noise and chatter, replayed; 20 calves are known; nobody says yes or presses a key."
-                + " Heap: after a collection. The rows grow while it runs.");
+                + " Heap: after a collection. Resident: the least and the most since the row before. The rows grow while it"
+                + " runs.");
         lines.accept("");
         lines.accept("| replayed | heap | resident | open statements | questions | facts saved | paused | took |");
         lines.accept("|---|---|---|---|---|---|---|---|");
@@ -69,6 +78,7 @@ final class SoakPart {
         try (station) {
             for (int minute = 0; minute < minutes; minute++) {
                 station.hears(barn.minute(minute));
+                ProcessMemory.resident().ifPresent(resident::accept);
                 if ((minute + 1) % EACH_MINUTES == 0 || minute + 1 == minutes) {
                     row(station, minute + 1, began);
                 }
@@ -88,8 +98,9 @@ final class SoakPart {
     }
 
     private void row(ReplayedStation station, int minutes, long began) throws IOException {
-        Used now = Used.after(minutes);
+        Used now = new Used(minutes, ProcessMemory.heapAfterCollection(), resident);
         used.add(now);
+        resident = new LongSummaryStatistics();
         lines.accept(String.format(
                 Locale.ROOT,
                 "| %.2f h | %s | %d | %d | %d | %.1f%% | %d s |",
