@@ -47,10 +47,7 @@ final class SoakPart {
                     + (resident.getCount() == 0
                             ? ""
                             : String.format(
-                                    Locale.ROOT,
-                                    "%.0f to %.0f MiB",
-                                    resident.getMin() / MIB,
-                                    resident.getMax() / MIB));
+                                    Locale.ROOT, "%.0f to %.0f MiB", resident.getMin() / MIB, resident.getMax() / MIB));
         }
     }
 
@@ -78,7 +75,7 @@ final class SoakPart {
         try (station) {
             for (int minute = 0; minute < minutes; minute++) {
                 station.hears(barn.minute(minute));
-                ProcessMemory.resident().ifPresent(resident::accept);
+                ProcessMemory.resident().ifPresent(resident);
                 if ((minute + 1) % EACH_MINUTES == 0 || minute + 1 == minutes) {
                     row(station, minute + 1, began);
                 }
