@@ -3,36 +3,50 @@ package strawbed.app;
 import java.util.List;
 import strawbed.entry.FarmChoices;
 import strawbed.grammar.Grammar;
-import strawbed.grammar.Phrase;
+import strawbed.grammar.GrammarMatcher;
+import strawbed.grammar.ParseTree;
 import strawbed.grammar.Phrases;
+import strawbed.grammar.RuleId;
 
-/** Names that the grammar has, a farm's own among them, so that what can be said can be pressed as well. */
+/**
+ * Names that the grammar has, a farm's own among them, so that what can be said can be pressed as well. Of names that are
+ * made with a long list, such as all numbers, there is one key only.
+ */
 final class FarmNames {
+    private static final RuleId BREEDS = new RuleId("birth.abnf", "breed_name");
+    private static final RuleId PLACES = new RuleId("farm.abnf", "place_name");
+
     private final Grammar grammar;
     private final Phrases phrases;
+    private final GrammarMatcher matcher;
 
     private FarmNames(Grammar grammar) {
         this.grammar = grammar;
         this.phrases = new Phrases(grammar);
+        this.matcher = new GrammarMatcher(grammar);
     }
 
-    /** @param metric whether liters, kilograms and Celsius come first */
+    /**
+     * What a farm has on its keys.
+     *
+     * @param metric whether liters, kilograms and Celsius come first
+     * @throws strawbed.grammar.GrammarException if the grammar has no such names
+     */
     static FarmChoices of(Grammar grammar, boolean metric) {
         FarmNames names = new FarmNames(grammar);
-        return new FarmChoices(names.in("breed_name"), names.in("place_name"), metric);
+        return new FarmChoices(names.in(BREEDS), names.in(PLACES), metric);
     }
 
-    /** As they go into the record: what stands in braces behind the words, else the words themselves. */
-    private List<String> in(String rule) {
-        return grammar.rules().stream()
-                .filter(one -> one.id().name().equals(rule))
-                .flatMap(one -> phrases.of(one.expansion()).stream())
+    /** As they go into the record when they are said. */
+    private List<String> in(RuleId rule) {
+        return phrases.of(grammar.rule(rule).expansion()).stream()
+                .flatMap(phrase -> matcher.match(rule, phrase.words(), 1).stream())
                 .map(FarmNames::recorded)
                 .distinct()
                 .toList();
     }
 
-    private static String recorded(Phrase phrase) {
-        return phrase.tag().orElseGet(() -> String.join(" ", phrase.words()));
+    private static String recorded(ParseTree name) {
+        return name.tag() == null ? String.join(" ", name.words()) : name.tag();
     }
 }

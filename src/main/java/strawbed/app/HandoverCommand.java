@@ -72,7 +72,7 @@ final class HandoverCommand implements Callable<Integer> {
                         settings,
                         record -> new Known(
                                 HerdReading.recent(record, shift.now(), shift.now()),
-                                record.openStatementsAt(shift.now())))
+                                at == null ? record.openStatements() : record.openStatementsAt(shift.now())))
                 .orElseThrow(() -> new BadInputException("There is no record in " + settings.data()
                         + ", so there is nothing to hand over. Give the record's folder with --data."));
         Path written = HandoverPrinting.write(

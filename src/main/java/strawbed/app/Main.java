@@ -3,6 +3,7 @@ package strawbed.app;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import java.util.logging.Level;
@@ -84,8 +85,8 @@ public final class Main implements Runnable {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         // Libraries tell their news at level info; a person at work needs the program's own sentences only.
         Logger.getLogger("").setLevel(Level.SEVERE);
-        if (args.length > 0 && LISTENING.contains(args[0])) {
-            // Reading the command line leaves the other processor idle, and who starts these waits for them.
+        if (Arrays.stream(args).anyMatch(LISTENING::contains)) {
+            // It takes a quarter of a second, and can go on while the command line is read.
             VoskModel.prepare();
         }
         PrintWriter harmlessOut = new PrintWriter(new TerminalWriter(out), true);

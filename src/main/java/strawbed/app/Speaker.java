@@ -26,13 +26,14 @@ final class Speaker implements Mouth, AutoCloseable {
         return made;
     });
 
-    private final boolean quiet;
+    /** Nothing is ever said. */
+    private volatile boolean mute;
 
     /** Only its own thread has it. */
     private @Nullable Voice voice;
 
     private Speaker(boolean quiet, SpeakerSink sink, PrintWriter err) {
-        this.quiet = quiet;
+        this.mute = quiet;
         this.sink = sink;
         this.err = err;
         if (!quiet) {
@@ -55,13 +56,14 @@ final class Speaker implements Mouth, AutoCloseable {
         try {
             voice = new FreeTtsVoice();
         } catch (VoiceException failure) {
+            mute = true;
             err.println(failure.getMessage());
         }
     }
 
     @Override
     public void say(String text) {
-        if (!quiet && !text.isBlank()) {
+        if (!mute && !text.isBlank()) {
             next(() -> Optional.ofNullable(voice).map(speaks -> speaks.speak(text)));
         }
     }

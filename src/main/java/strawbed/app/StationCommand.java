@@ -128,16 +128,26 @@ final class StationCommand implements Callable<Integer> {
             try {
                 listen(opening, choices, messages, begun);
             } catch (RuntimeException failure) {
-                // Who stands at the screen sees no terminal.
-                StationWindow window = LoadingEars.wait(opening);
-                StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
-                awaitEnd();
+                tell(failure, opening, messages);
                 throw failure;
             } finally {
-                if (!opening.isCompletedExceptionally()) {
-                    StationWindow.onItsThread(LoadingEars.wait(opening)::close);
-                }
+                CompletableFuture<Void> unused = opening.thenAccept(window -> StationWindow.onItsThread(window::close));
             }
+        }
+
+        /** Who stands at the screen sees no terminal. */
+        private void tell(RuntimeException failure, CompletableFuture<StationWindow> opening, Messages messages) {
+            StationWindow window;
+            try {
+                window = LoadingEars.wait(opening);
+            } catch (RuntimeException noWindow) {
+                if (noWindow != failure) {
+                    failure.addSuppressed(noWindow);
+                }
+                return;
+            }
+            StationWindow.onItsThread(() -> window.show(Screens.failed(messages, LeftOpen.sentence(failure))));
+            awaitEnd();
         }
 
         private StationWindow opened(Optional<Size> size, Choices choices, Messages messages) {

@@ -1,7 +1,6 @@
 package strawbed.grammar;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -17,14 +16,6 @@ public record Phrase(List<String> words, List<String> sense) {
     public Phrase {
         words = List.copyOf(words);
         sense = List.copyOf(sense);
-    }
-
-    /** The first tag passed, without its braces. */
-    public Optional<String> tag() {
-        return sense.stream()
-                .filter(one -> one.startsWith("{"))
-                .map(one -> one.substring(1, one.length() - 1))
-                .findFirst();
     }
 
     Phrase and(Phrase more) {

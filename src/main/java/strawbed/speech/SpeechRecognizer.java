@@ -5,7 +5,7 @@ import strawbed.audio.Sound;
 
 /**
  * Reads one utterance after another with a fixed vocabulary. It may be given an utterance bit by bit while it is spoken,
- * so that little is left to do at its end. Owned by the thread that made it, from there to close.
+ * so that little is left to do at its end. Used by one thread at a time: whoever hands it to another one waits for that.
  */
 public interface SpeechRecognizer extends AutoCloseable {
     /** 0.2 s: so much at once is worked on with little waste, and little is left to do when speech ends. */

@@ -17,22 +17,26 @@ public final class FreeTtsVoice implements Voice {
      * @throws VoiceException when its data are not on the class path
      */
     public FreeTtsVoice() {
-        // Asked directly and not by VoiceManager, which wants a system property for the whole program.
-        voice = Arrays.stream(new KevinVoiceDirectory().getVoices())
-                .filter(candidate -> candidate.getName().equals(NAME))
-                .findFirst()
-                .orElseThrow(() ->
-                        new VoiceException("The voice " + NAME + " is missing; install the program again.", null));
-        try {
-            voice.allocate();
-        } catch (RuntimeException | Error e) {
-            // FreeTTS tells of missing data by a bare Error.
-            throw new VoiceException("The voice " + NAME + " does not load; install the program again.", e);
-        }
+        voice = allocated();
         // Its sound is taken on the calling thread, so the voice's own output thread may end.
         voice.getOutputQueue().close();
         voice.setOutputQueue(null);
         voice.setAudioPlayer(collector);
+    }
+
+    private static com.sun.speech.freetts.Voice allocated() {
+        try {
+            // Asked directly and not by VoiceManager, which wants a system property for the whole program.
+            com.sun.speech.freetts.Voice found = Arrays.stream(new KevinVoiceDirectory().getVoices())
+                    .filter(candidate -> candidate.getName().equals(NAME))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalStateException("it is not among those that come with FreeTTS"));
+            found.allocate();
+            return found;
+        } catch (RuntimeException | Error e) {
+            // FreeTTS tells of missing data by a bare Error.
+            throw new VoiceException("The voice " + NAME + " does not load; install the program again.", e);
+        }
     }
 
     @Override

@@ -70,14 +70,24 @@ final class StatementTable {
                 .list();
     }
 
-    /** Times have as many digits as they need, so that not their letters but what they mean is compared. */
+    /** All are read, as times have as many digits as they need and SQLite compares letters. */
     List<OpenStatement> openAt(Handle handle, Instant time) {
-        return handle.createQuery("SELECT * FROM open_statement WHERE julianday(recorded_at) <= julianday(:time)"
-                        + " AND NOT EXISTS (SELECT 1 FROM statement_settled"
-                        + " WHERE statement = id AND julianday(settled_at) <= julianday(:time)) ORDER BY sequence")
-                .bind("time", time.toString())
-                .map((row, context) -> read(row))
-                .list();
+        return handle
+                .createQuery("SELECT open_statement.*, settled_at FROM open_statement"
+                        + " LEFT JOIN statement_settled ON statement = id ORDER BY sequence")
+                .map((row, context) -> new Kept(read(row), row.getString("settled_at")))
+                .stream()
+                .filter(kept -> kept.isOpenAt(time))
+                .map(Kept::statement)
+                .toList();
+    }
+
+    /** A statement and when it was settled, if it was. */
+    private record Kept(OpenStatement statement, @Nullable String settledAt) {
+        boolean isOpenAt(Instant time) {
+            return !statement.recordedAt().isAfter(time)
+                    && (settledAt == null || Instant.parse(settledAt).isAfter(time));
+        }
     }
 
     /** Those of these sounds that a fact or a statement names, settled ones too. */

@@ -40,7 +40,7 @@ final class SheetLayout {
     private static double lead(Type type, HandoverSheet sheet) {
         double widest = sheet.sections().stream()
                 .flatMap(section -> section.entries().stream())
-                .mapToDouble(entry -> type.width(entry.lead(), Weight.BOLD, Measures.NOTE))
+                .mapToDouble(entry -> type.width(type.bold().printable(entry.lead()), Weight.BOLD, Measures.NOTE))
                 .max()
                 .orElse(0);
         return Math.min(widest, SheetMeasures.LEAD);

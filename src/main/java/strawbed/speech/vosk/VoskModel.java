@@ -130,7 +130,7 @@ public final class VoskModel implements SpeechModel {
     }
 
     @Override
-    public synchronized SpeechRecognizer anyWords() {
+    public SpeechRecognizer anyWords() {
         requireOpen();
         return new VoskRecognizer(model, heap);
     }

@@ -16,7 +16,7 @@ import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
 
-/** Vosk with one vocabulary. Owned by one thread: two at once in one native recogniser crash the program. */
+/** Vosk with one vocabulary. For one thread at a time: two at once in one native recogniser crash the program. */
 final class VoskRecognizer implements SpeechRecognizer {
     /** Quiet put before and after each sound: tightly cut words lose their first and last phone without it. */
     private static final short[] PADDING = new short[Sound.RATE * 3 / 10];
