@@ -21,7 +21,7 @@ import strawbed.testkit.Grammars;
 /**
  * The accuracy bench: {@code mvn -B -Pbench process-test-classes} prints how well the program hears and writes it to
  * reports/hearing.md. {@code -Dbench.every=5} takes each fifth sound only; {@code -Dbench.parts=noise,talk} some of the
- * parts table, noise, rough, talk, worth, labels (the last where {@code -Dbench.grammar} and {@code -Dbench.labels} are
+ * parts table, noise, rough, talk, alone, worth, labels (the last where {@code -Dbench.grammar} and {@code -Dbench.labels} are
  * given); {@code -Dbench.set=true} sets the thresholds by the tuning voices first.
  */
 public final class Bench {
@@ -30,8 +30,9 @@ public final class Bench {
 
     private final PrintStream screen = System.out;
     private final int every = Integer.parseInt(System.getProperty("bench.every", "1"));
-    private final List<String> parts = List.of(System.getProperty("bench.parts", "table,noise,rough,talk,worth,labels")
-            .split(","));
+    private final List<String> parts =
+            List.of(System.getProperty("bench.parts", "table,noise,rough,talk,alone,worth,labels")
+                    .split(","));
     private final Material material = new Material(Path.of("target", "bench"));
     private final Report report = new Report(screen);
 
@@ -53,7 +54,7 @@ public final class Bench {
         if (parts.contains("table")) {
             table();
         }
-        if (parts.stream().anyMatch(List.of("noise", "rough", "talk", "worth")::contains)) {
+        if (parts.stream().anyMatch(List.of("noise", "rough", "talk", "alone", "worth")::contains)) {
             try (SpeechModel model = VoskModel.load(Path.of(System.getProperty("strawbed.model")))) {
                 ears(model);
             }
@@ -102,7 +103,10 @@ public final class Bench {
         }
         if (parts.contains("talk")) {
             List<Path> others = Files.isDirectory(SHARED) ? wavFiles("human-other") : List.of();
-            new Talk(new ForeignSpeech(grid, crew), new NoiseAlone(babble), others, report, every).measured();
+            new Talk(new ForeignSpeech(grid, crew), others, report, every).measured();
+        }
+        if (parts.contains("alone")) {
+            new Alone(new ForeignSpeech(grid, crew), new NoiseAlone(babble), report, every).measured();
         }
     }
 

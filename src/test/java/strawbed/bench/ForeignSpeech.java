@@ -22,7 +22,13 @@ final class ForeignSpeech {
     }
 
     /** How many of some sounds were taken as understood, and how many asked about. */
-    record Count(int of, int understood, int asked) {}
+    record Count(int of, int understood, int asked) {
+        /** A row of the report's tables. */
+        String row(String what, String goal) {
+            return "| " + what + " | " + of + " | " + understood + ", " + Tally.written(understood, of) + " | " + goal
+                    + " | " + asked + " |";
+        }
+    }
 
     /** What was said or recorded, and what was understood. */
     List<String> understood() {
@@ -58,12 +64,13 @@ final class ForeignSpeech {
         return heard(names, sounds);
     }
 
-    /** So many minutes of noise, without any speech for the recorder; one at a time for each ear. */
-    Count noise(NoiseAlone noise, int minutes) throws InterruptedException {
-        List<Integer> numbers = IntStream.range(0, minutes).boxed().toList();
+    /** Some minutes of noise, without any speech for the recorder; one at a time for each ear. */
+    Count noise(NoiseAlone noise, List<Integer> minutes) throws InterruptedException {
         return count(
-                numbers.stream().map(NoiseAlone::name).toList(),
-                crew.map(numbers, (ear, minute) -> ear.hear(noise.minute(minute))));
+                minutes.stream()
+                        .map(minute -> NoiseAlone.name(minute) + ", minute " + minute)
+                        .toList(),
+                crew.map(minutes, (ear, minute) -> ear.hear(noise.minute(minute))));
     }
 
     private Count heard(List<String> names, List<Sound> sounds) throws InterruptedException {

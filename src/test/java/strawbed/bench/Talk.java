@@ -4,20 +4,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The part of the report about what is no statement. */
+/** The part of the report about speech that is no statement. */
 final class Talk {
     private static final int CHATTERING_VOICES = 3;
-    private static final int MINUTES_OF_NOISE = 60;
 
     private final ForeignSpeech speech;
-    private final NoiseAlone noise;
     private final List<Path> people;
     private final Report report;
     private final int every;
 
-    Talk(ForeignSpeech speech, NoiseAlone noise, List<Path> people, Report report, int every) {
+    Talk(ForeignSpeech speech, List<Path> people, Report report, int every) {
         this.speech = speech;
-        this.noise = noise;
         this.people = people;
         this.report = report;
         this.every = every;
@@ -38,10 +35,6 @@ final class Talk {
                 speech.talk(some(Babble.lines("/chatter-sentences.txt")), CHATTERING_VOICES),
                 "1 of 300");
         row("phrases made to sound like ours", speech.talk(some(Babble.lines("/sound-alikes.txt")), 1), "10 of 200");
-        row(
-                "minutes of noise alone, the five noises in turn",
-                speech.noise(noise, Math.max(1, MINUTES_OF_NOISE / every)),
-                "0");
         report.line("");
         speech.understood().forEach(one -> report.line("- " + one.replace("|", "\\|")));
         report.line("");
@@ -55,7 +48,6 @@ final class Talk {
     }
 
     private void row(String what, ForeignSpeech.Count count, String goal) {
-        report.line("| " + what + " | " + count.of() + " | " + count.understood() + ", "
-                + Tally.written(count.understood(), count.of()) + " | " + goal + " | " + count.asked() + " |");
+        report.line(count.row(what, goal));
     }
 }
