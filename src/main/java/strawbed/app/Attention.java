@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Optional;
 import strawbed.audio.Sound;
-import strawbed.grammar.Grammar;
 import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
 
@@ -15,6 +14,16 @@ interface Attention extends AutoCloseable {
 
     /** Gives the utterance that the end of the source cut off, if one was begun. */
     Optional<Heard> finish();
+
+    /** Gives an utterance of sound that had to wait until it could be heard; to be asked again and again. */
+    default Optional<Heard> late() {
+        return Optional.empty();
+    }
+
+    /** Whether sound has to wait, as the ears are still being made. */
+    default boolean isComing() {
+        return false;
+    }
 
     /**
      * Hears a kept sound once more, with what is known by now.
@@ -31,9 +40,6 @@ interface Attention extends AutoCloseable {
 
     /** Listens for these calves from now on. */
     void listenFor(Collection<String> openCalves, boolean sameCalf);
-
-    /** What can be said now; empty where nothing is heard. */
-    Optional<Grammar> grammar();
 
     /** Which state of the grammar's files is in use, for the record. */
     String grammarVersion();

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Optional;
 import strawbed.audio.Sound;
-import strawbed.grammar.Grammar;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.statement.Interpretation;
@@ -39,11 +38,6 @@ record EarsAtWork(Ears ears, Hearing hearing) implements Attention {
     @Override
     public void listenFor(Collection<String> openCalves, boolean sameCalf) {
         ears.listenFor(openCalves, sameCalf, hearing);
-    }
-
-    @Override
-    public Optional<Grammar> grammar() {
-        return Optional.of(ears.grammar());
     }
 
     @Override

@@ -5,11 +5,11 @@ import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import strawbed.speech.SpeechModel;
 
-/** Speech model and phrasebook on their way, so that other things can be done meanwhile. */
+/** Speech model and phrasebook on their way, so that other things can be done meanwhile. Safe for any thread. */
 final class LoadingEars implements AutoCloseable {
     private final CompletableFuture<SpeechModel> model;
     private final CompletableFuture<FarmWords> words;
-    private boolean taken;
+    private volatile boolean taken;
 
     LoadingEars(Settings settings) {
         this.model = CompletableFuture.supplyAsync(() -> Ears.load(settings));
@@ -36,7 +36,7 @@ final class LoadingEars implements AutoCloseable {
         }
     }
 
-    /** Waits for what nobody took and closes it. If that failed, what stopped the start before it is told instead. */
+    /** Waits for what nobody took and closes it; nobody may take it afterwards. If that failed, what stopped the start before it is told instead. */
     @Override
     public void close() {
         if (!taken) {

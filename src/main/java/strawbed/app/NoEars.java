@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Optional;
 import strawbed.audio.Sound;
-import strawbed.grammar.Grammar;
 import strawbed.hearing.Heard;
 import strawbed.statement.Interpretation;
 
@@ -40,11 +39,6 @@ record NoEars(String why) implements Attention {
 
     @Override
     public void listenFor(Collection<String> openCalves, boolean sameCalf) {}
-
-    @Override
-    public Optional<Grammar> grammar() {
-        return Optional.empty();
-    }
 
     @Override
     public String grammarVersion() {

@@ -48,23 +48,27 @@ final class Recorder {
     private final LeftOpen left;
     private final Origins origins;
     private final Supplier<UUID> ids;
-    private final String grammarVersion;
-    private final String modelName;
+    private final Supplier<String> grammarVersion;
+    private final Supplier<String> modelName;
     private Herd herd;
     private Dialog dialog = Dialog.START;
     private boolean paused;
     private @Nullable String operator;
     private Instant askedAt = Instant.EPOCH;
 
-    /** @param herd the calves that can be spoken of, with all that the record knows of them */
+    /**
+     * @param herd the calves that can be spoken of, with all that the record knows of them
+     * @param grammarVersion what statements are heard with, asked when one was heard
+     * @param modelName likewise
+     */
     Recorder(
             EventJournal journal,
             Herd herd,
             SoundFolder sounds,
             Clock clock,
             Supplier<UUID> ids,
-            String grammarVersion,
-            String modelName) {
+            Supplier<String> grammarVersion,
+            Supplier<String> modelName) {
         this.journal = journal;
         this.left = new LeftOpen(journal, sounds);
         this.origins = new Origins(sounds, left);
@@ -183,7 +187,13 @@ final class Recorder {
 
     private Provenance spoken(Interpretation meaning, @Nullable String sound) {
         return new Provenance(
-                Provenance.Source.VOICE, meaning.words(), meaning.verdict(), grammarVersion, modelName, sound, null);
+                Provenance.Source.VOICE,
+                meaning.words(),
+                meaning.verdict(),
+                grammarVersion.get(),
+                modelName.get(),
+                sound,
+                null);
     }
 
     /** Empty where it is no statement. */

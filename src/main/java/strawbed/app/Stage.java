@@ -19,7 +19,6 @@ import strawbed.dialog.Prompt;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
 import strawbed.event.TimeOrderedIds;
-import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.Heard;
 import strawbed.journal.EventJournal;
@@ -114,29 +113,38 @@ final class Stage implements AutoCloseable {
         }
     }
 
-    /** The same in the words of a language; where this computer cannot hear, a stage for keys alone. */
+    /**
+     * The same in the words of a language, without waiting for the ears: what is said meanwhile is heard when they are
+     * there. Where this computer cannot hear it becomes a stage for keys alone.
+     */
     static Stage openWithKeys(
             Settings settings, Instant origin, PrintWriter err, Messages messages, LoadingEars loading) {
-        return open(settings, origin, err, messages, Stage::listeningIfItCan, loading);
+        return open(settings, origin, err, messages, Stage::listeningSoon, loading);
     }
 
     /** How ears are made for the calves of a record. */
     private interface Hears {
-        Attention with(Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err);
+        Attention with(
+                List<String> openCalves, Settings settings, Instant origin, LoadingEars loading, PrintWriter err);
     }
 
     private static Attention listening(
-            Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
-        Ears ears = Ears.forCalves(List.copyOf(herd.openNumbers()), loading);
+            List<String> openCalves, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
+        Ears ears = Ears.forCalves(openCalves, loading);
         ears.told().forEach(err::println);
         ears.keepWords().forEach(err::println);
         return new EarsAtWork(ears, ears.hearing(settings, origin));
     }
 
+    private static Attention listeningSoon(
+            List<String> openCalves, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
+        return ComingEars.begin(openCalves, () -> listeningIfItCan(openCalves, settings, origin, loading, err));
+    }
+
     private static Attention listeningIfItCan(
-            Herd herd, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
+            List<String> openCalves, Settings settings, Instant origin, LoadingEars loading, PrintWriter err) {
         try {
-            return listening(herd, settings, origin, loading, err);
+            return listening(openCalves, settings, origin, loading, err);
         } catch (ModelException | GrammarException | LexiconException | BadInputException deaf) {
             String why = LeftOpen.sentence(deaf);
             err.println(why);
@@ -161,22 +169,27 @@ final class Stage implements AutoCloseable {
             Herd herd = isBig
                     ? HerdReading.fresh(journal, now, Instant.MAX)
                     : HerdReading.recent(journal, now, Instant.MAX);
-            Attention attention = hears.with(herd, settings, origin, loading, err);
-            Recorder recorder = new Recorder(
-                    journal, herd, sounds, settings.clock(), ids, attention.grammarVersion(), attention.modelName());
-            Answers answers = new Answers(messages, settings);
-            noteOddTimes(herd, known, recorder, settings)
-                    .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
-            OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
-            return new Stage(
-                    journal,
-                    attention,
-                    recorder,
-                    answers,
-                    station,
-                    older,
-                    new CardPrinting(messages, settings, recorder::take),
-                    settings);
+            Attention attention = hears.with(List.copyOf(herd.openNumbers()), settings, origin, loading, err);
+            try {
+                Recorder recorder = new Recorder(
+                        journal, herd, sounds, settings.clock(), ids, attention::grammarVersion, attention::modelName);
+                Answers answers = new Answers(messages, settings);
+                noteOddTimes(herd, known, recorder, settings)
+                        .forEach(odd -> err.println(answers.shown(odd, recorder.herd())));
+                OlderCalves older = isBig ? OlderCalves.begin(settings, err) : OlderCalves.none(err);
+                return new Stage(
+                        journal,
+                        attention,
+                        recorder,
+                        answers,
+                        station,
+                        older,
+                        new CardPrinting(messages, settings, recorder::take),
+                        settings);
+            } catch (RuntimeException failure) {
+                attention.close();
+                throw failure;
+            }
         } catch (RuntimeException failure) {
             journal.close();
             throw failure;
@@ -191,6 +204,11 @@ final class Stage implements AutoCloseable {
     /** Takes the end of the source. */
     Optional<Answer> finish() {
         return attention.finish().map(this::answer);
+    }
+
+    /** What was said before the ears were there, an utterance at a time. */
+    Optional<Answer> late() {
+        return attention.late().map(this::answer);
     }
 
     /** What was heard and what to say about it. */
@@ -342,9 +360,9 @@ final class Stage implements AutoCloseable {
         return answers;
     }
 
-    /** What can be said; empty where nothing is heard. */
-    Optional<Grammar> grammar() {
-        return attention.grammar();
+    /** Whether what is said has to wait for its answer, as the ears are still being made. */
+    boolean isComing() {
+        return attention.isComing();
     }
 
     /** Why nothing is heard, in a sentence; empty where it hears. */

@@ -250,10 +250,9 @@ final class StationCommand implements Callable<Integer> {
         private static FarmChoices choices(Stage stage, LoadingEars loading) {
             boolean metric = Farm.of(stage.herd()).protocol().units() == Units.METRIC;
             try {
-                return FarmNames.of(
-                        stage.grammar().orElseGet(() -> loading.words().grammar()), metric);
+                return FarmNames.of(loading.words().grammar(), metric);
             } catch (GrammarException | LexiconException unreadable) {
-                // The stage told why nothing is heard; there is no grammar at all then.
+                // The stage tells why nothing is heard; there is no grammar at all then.
                 return new FarmChoices(FarmChoices.USUAL.breeds(), FarmChoices.USUAL.places(), metric);
             }
         }

@@ -328,6 +328,7 @@ final class StationLoop {
 
     private void look() {
         Instant now = now();
+        stage.late().ifPresent(this::answered);
         tell(stage.tick());
         speech.look(now, stage.isSpeaking(), desk.choices().voice());
         microphone();
@@ -431,6 +432,9 @@ final class StationLoop {
         }
         if (stage.whyDeaf().isPresent()) {
             return messages().text(MessageKey.STATION_KEYS_ONLY);
+        }
+        if (stage.isComing()) {
+            return messages().text(MessageKey.STATION_EARS_COMING);
         }
         return in.clips()
                 ? messages().word(SoundCondition.TOO_LOUD)

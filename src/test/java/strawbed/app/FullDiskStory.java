@@ -62,7 +62,7 @@ final class FullDiskStory {
         try (SqliteEventJournal journal = open()) {
             SoundFolder sounds = new SoundFolder(data, ids);
             ScriptedNight night = new ScriptedNight(
-                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, "g", "m"), clock);
+                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, () -> "g", () -> "m"), clock);
             night.hears("new calf twelve heifer");
             assertThat(night.hears("confirm entry")).contains(new Prompt.Saved(2, "12"));
             night.hears("calf twelve fed two quarts");

@@ -38,7 +38,7 @@ final class IdlePart {
         lines.accept("| on the line | of one processor |");
         lines.accept("|---|---|");
         try (StationChild station = room.start(data, System.getProperty("java.class.path"), List.of())) {
-            station.listens();
+            station.answers();
             station.tell(StationWatcher.REST);
             row("a hush of -65 dB", station);
             try (StationLine line = new StationLine(room.pulse())) {

@@ -59,7 +59,7 @@ final class NightUntilKilled {
         });
         try (SqliteEventJournal journal = SqliteEventJournal.open(data, clock, ZoneOffset.UTC, ids)) {
             FoundSounds.adopt(journal, sounds);
-            Recorder recorder = new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, "g", "m");
+            Recorder recorder = new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, () -> "g", () -> "m");
             NightUntilKilled night =
                     new NightUntilKilled(journal, recorder, new ScriptedNight(recorder, clock), random, soundsMade);
             System.out.println("started");

@@ -85,7 +85,7 @@ class OwnersOnlyIT {
             SoundFolder sounds = new SoundFolder(data, ids);
             FoundSounds.adopt(journal, sounds);
             ScriptedNight night = new ScriptedNight(
-                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, "g", "m"), clock);
+                    new Recorder(journal, Herd.of(journal.all()), sounds, clock, ids, () -> "g", () -> "m"), clock);
             night.hears("new calf twelve heifer");
             night.hears("confirm entry");
             night.hears("did you see the game");

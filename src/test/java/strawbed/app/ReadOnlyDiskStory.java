@@ -30,7 +30,14 @@ final class ReadOnlyDiskStory {
         TimeOrderedIds ids = new TimeOrderedIds(clock, new Random(20261125));
         try (SqliteEventJournal journal = SqliteEventJournal.open(data, clock, ZoneOffset.UTC, ids)) {
             ScriptedNight night = new ScriptedNight(
-                    new Recorder(journal, Herd.of(journal.all()), new SoundFolder(data, ids), clock, ids, "g", "m"),
+                    new Recorder(
+                            journal,
+                            Herd.of(journal.all()),
+                            new SoundFolder(data, ids),
+                            clock,
+                            ids,
+                            () -> "g",
+                            () -> "m"),
                     clock);
             night.hears("new calf twelve heifer");
             night.hears("confirm entry");

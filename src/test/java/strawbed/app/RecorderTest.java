@@ -66,8 +66,8 @@ class RecorderTest {
                 new SoundFolder(folder, () -> new UUID(2, ids++)),
                 now,
                 () -> new UUID(3, ids++),
-                "g1",
-                "m1");
+                () -> "g1",
+                () -> "m1");
     }
 
     private List<Prompt> hears(String words) {

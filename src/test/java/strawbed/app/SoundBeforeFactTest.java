@@ -53,8 +53,8 @@ class SoundBeforeFactTest {
                         new SoundFolder(watched(), () -> new UUID(0x7000, ++ids)),
                         clock,
                         UUID::randomUUID,
-                        "g1",
-                        "m1"),
+                        () -> "g1",
+                        () -> "m1"),
                 clock);
     }
 

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strawbed.audio.AudioSource;
 import strawbed.audio.Sound;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
@@ -31,6 +33,8 @@ import strawbed.event.RecordedEvent;
 import strawbed.event.TimeOrderedIds;
 import strawbed.journal.OpenStatement;
 import strawbed.journal.sqlite.SqliteEventJournal;
+import strawbed.text.Messages;
+import strawbed.voice.FreeTtsVoice;
 
 /** What the recorder does with the record, and tells, each time it starts. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -127,6 +131,38 @@ class StageIT {
                     .as("also what was saved while they were read")
                     .extracting(RecordedEvent::event)
                     .contains(new Event.OperatorChosen("Marta"));
+        }
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void what_is_said_while_the_speech_model_loads_is_answered_when_it_is_there() throws InterruptedException {
+        try (SqliteEventJournal journal = record(NOW.minusSeconds(3600), BARN)) {
+            journal.append(List.of(opened("12", NOW.minusSeconds(3600))));
+        }
+        Settings settings = new Settings(data(), Optional.empty(), Clock.fixed(NOW, BARN), BARN);
+        StringWriter err = new StringWriter();
+        Sound said = new FreeTtsVoice().speak("calf twelve fed three quarts");
+        try (LoadingEars loading = Ears.beginLoading(settings);
+                Stage stage = Stage.openWithKeys(
+                        settings, NOW, new PrintWriter(err, true), new Messages(Locale.US), loading)) {
+            assertThat(stage.isComing()).as("it is quicker than any model").isTrue();
+            assertThat(stage.whyDeaf()).isEmpty();
+            for (int at = 0; at < said.length(); at += AudioSource.BLOCK) {
+                assertThat(stage.accept(said.slice(at, Math.min(said.length(), at + AudioSource.BLOCK))))
+                        .isEmpty();
+            }
+            assertThat(stage.finish()).isEmpty();
+            Optional<Stage.Answer> answer = Optional.empty();
+            for (int i = 0; i < 600 && answer.isEmpty(); i++) {
+                Thread.sleep(100);
+                answer = stage.late();
+            }
+            assertThat(answer.orElseThrow().heard().meaning().words())
+                    .containsExactly("calf", "twelve", "fed", "three", "quarts");
+            assertThat(stage.isComing()).isFalse();
+            assertThat(stage.pending()).isPresent();
+            assertThat(stage.late()).isEmpty();
         }
         assertThat(err.toString()).isEmpty();
     }

@@ -67,7 +67,16 @@ final class StationChild implements AutoCloseable {
 
     /** Waits until it listens; gives how long after its start that was. */
     Duration listens() throws IOException, InterruptedException {
-        await(StationWatcher.listening());
+        return awaited(StationWatcher.listening());
+    }
+
+    /** Waits until it listens and answers at once; gives how long after its start that was. */
+    Duration answers() throws IOException, InterruptedException {
+        return awaited(StationWatcher.ANSWERS);
+    }
+
+    private Duration awaited(String wanted) throws IOException, InterruptedException {
+        await(wanted);
         return Duration.ofNanos(System.nanoTime() - began);
     }
 

@@ -142,6 +142,10 @@ final class StationRig implements AutoCloseable {
         try (LoadingEars loading = strawbed.app.Ears.beginLoading(settings)) {
             stage = Stage.openWithKeys(
                     settings, clock.instant(), new PrintWriter(err, true), new Messages(Locale.US), loading);
+            // The rig's sound comes faster than a person's.
+            while (stage.isComing()) {
+                Thread.onSpinWait();
+            }
         }
         microphone.isOpenedAnew();
         Choices choices = StationFile.in(data).choices();

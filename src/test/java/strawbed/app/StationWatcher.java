@@ -31,8 +31,8 @@ import strawbed.text.Messages;
 import strawbed.window.ScreenPanel;
 
 /**
- * A program that opens the station in its window and tells what is shown, a line each: "sign" and its word; "shown",
- * the time after it was painted, and the text. Told "next" it answers no to what is asked, and says "next" when
+ * A program that opens the station in its window and tells what is shown, a line each: "sign" and its word; "answers"
+ * when it listens and the note that its ears are coming is gone; "shown", the time after it was painted, and the text. Told "next" it answers no to what is asked, and says "next" when
  * nothing is; told "rest" it looks no more, as looking takes processor time too; told "end" it ends the station.
  */
 final class StationWatcher {
@@ -40,6 +40,7 @@ final class StationWatcher {
     static final String SHOWN = "shown ";
     static final String ASKED = "asked ";
     static final String AGAIN = "again ";
+    static final String ANSWERS = "answers";
     static final String NEXT = "next";
     static final String REST = "rest";
     static final String END = "end";
@@ -54,6 +55,7 @@ final class StationWatcher {
     private final BlockingQueue<String> orders = new LinkedBlockingQueue<>();
     private boolean rests;
     private String sign = "";
+    private boolean answers;
     private String shown = "";
 
     private StationWatcher(PrintWriter out) {
@@ -120,6 +122,10 @@ final class StationWatcher {
             sign = nowSign;
             out.println(SIGN + sign);
         }
+        if (!answers && (SIGN + sign).equals(listening()) && !onItsThread(this::isComing)) {
+            answers = true;
+            out.println(ANSWERS);
+        }
         String now = onItsThread(this::answer);
         if (!now.equals(shown)) {
             shown = now;
@@ -167,6 +173,12 @@ final class StationWatcher {
     /** The upper edge says whether it listens; its accessible name begins with that word. */
     private static String sign() {
         return part("SignStrip").map(text -> text.replaceFirst("\\..*", "")).orElse("");
+    }
+
+    private boolean isComing() {
+        return part("NoteBand")
+                .filter(messages.text(MessageKey.STATION_EARS_COMING)::equals)
+                .isPresent();
     }
 
     /** The line that tells that it listens. */

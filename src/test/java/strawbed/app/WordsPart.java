@@ -52,7 +52,7 @@ final class WordsPart {
         Waits waits = Waits.NONE;
         try (StationChild station = room.start(data, System.getProperty("java.class.path"), List.of());
                 StationLine line = new StationLine(room.pulse())) {
-            station.listens();
+            station.answers();
             line.listens();
             for (String words : sentences()) {
                 waits = said(words, waits, room, place, station, line);

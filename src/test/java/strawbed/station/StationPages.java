@@ -139,6 +139,16 @@ public final class StationPages {
         }
         cautious(known);
         pages.put(
+                "ears coming",
+                screens.of(
+                        new Place.Now(),
+                        known(
+                                busyNight(),
+                                messages,
+                                Choices.USUAL,
+                                Sign.LISTENING,
+                                messages.text(MessageKey.STATION_EARS_COMING))));
+        pages.put(
                 "pedal refused",
                 screens.of(
                         new Place.Pedal(Optional.of(Meaning.UNDO)),
