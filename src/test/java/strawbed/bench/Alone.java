@@ -36,7 +36,8 @@ final class Alone {
         }
         report.line(new ForeignSpeech.Count(minutes, understood, asked).row("all of it", "0"));
         report.line("");
-        speech.understood().forEach(one -> report.line("- " + one.replace("|", "\\|")));
+        speech.understood().forEach(one -> report.line("- taken: " + one));
+        speech.askedAbout().forEach(one -> report.line("- asked about: " + one));
         report.line("");
     }
 

@@ -15,6 +15,7 @@ final class ForeignSpeech {
     private final NoiseGrid grid;
     private final Crew crew;
     private final List<String> understood = new ArrayList<>();
+    private final List<String> askedAbout = new ArrayList<>();
 
     ForeignSpeech(NoiseGrid grid, Crew crew) {
         this.grid = grid;
@@ -33,6 +34,11 @@ final class ForeignSpeech {
     /** What was said or recorded, and what was understood. */
     List<String> understood() {
         return List.copyOf(understood);
+    }
+
+    /** What was said or recorded, and what was asked about. */
+    List<String> askedAbout() {
+        return List.copyOf(askedAbout);
     }
 
     Map<String, Count> people(List<Path> files) throws InterruptedException {
@@ -83,8 +89,11 @@ final class ForeignSpeech {
         for (int i = 0; i < results.size(); i++) {
             List<HeardLine> lines = results.get(i).lines();
             for (HeardLine line : lines) {
+                String told = names.get(i) + " -> " + line.words();
                 if (line.isUnderstood()) {
-                    understood.add(names.get(i) + " -> " + line.words());
+                    understood.add(told);
+                } else if (line.isUnsure()) {
+                    askedAbout.add(told);
                 }
             }
             taken += lines.stream().anyMatch(HeardLine::isUnderstood) ? 1 : 0;

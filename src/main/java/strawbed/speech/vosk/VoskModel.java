@@ -30,7 +30,7 @@ public final class VoskModel implements SpeechModel {
     private static final List<String> NEEDED =
             List.of("am/final.mdl", "conf/mfcc.conf", "conf/model.conf", "graph/Gr.fst", "graph/HCLr.fst");
 
-    private static final int NO_LOGGING = -1;
+    private static final int NO_LOGGING = -2;
 
     private final Model model;
     private final WordTable words;
