@@ -41,12 +41,8 @@ final class FarmNames {
     private List<String> in(RuleId rule) {
         return phrases.of(grammar.rule(rule).expansion()).stream()
                 .flatMap(phrase -> matcher.match(rule, phrase.words(), 1).stream())
-                .map(FarmNames::recorded)
+                .map(ParseTree::name)
                 .distinct()
                 .toList();
-    }
-
-    private static String recorded(ParseTree name) {
-        return name.tag() == null ? String.join(" ", name.words()) : name.tag();
     }
 }

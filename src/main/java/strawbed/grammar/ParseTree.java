@@ -46,6 +46,11 @@ public record ParseTree(
         return descendants().skip(1).filter(tree -> tree.rule.equals(rule)).findFirst();
     }
 
+    /** What a name that was said is recorded as: its tag, or where it has none the words themselves. */
+    public String name() {
+        return tag == null ? String.join(" ", words) : tag;
+    }
+
     /** This tree and all below it, parents before their children, in the order of the words. */
     public Stream<ParseTree> descendants() {
         return Stream.concat(Stream.of(this), children.stream().flatMap(ParseTree::descendants));

@@ -75,9 +75,7 @@ final class MeasureFacts {
     private static Event moved(ParseTree place) {
         Optional<ParseTree> named = place.child("place_name");
         if (named.isPresent()) {
-            // The farm's own name; the words are the name where it has no tag.
-            ParseTree name = named.get();
-            return new Event.CalfMoved(name.tag() == null ? String.join(" ", name.words()) : name.tag());
+            return new Event.CalfMoved(named.get().name());
         }
         String number = Tags.number(place.child("place_number").orElseThrow());
         return new Event.CalfMoved(Tags.tag(place) + " " + number);

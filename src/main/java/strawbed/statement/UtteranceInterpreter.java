@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import strawbed.grammar.Grammar;
@@ -22,6 +23,8 @@ import strawbed.speech.Hypothesis;
 public final class UtteranceInterpreter implements Interpreter {
     /** More parses than this of one word list are the same mistake in the grammar seen often. */
     private static final int MOST_PARSES = 24;
+
+    private static final Pattern ZEROS = Pattern.compile("0+");
 
     private static final RuleId CALF = new RuleId("calf.abnf", "calf");
 
@@ -200,10 +203,19 @@ public final class UtteranceInterpreter implements Interpreter {
             }
             for (ParseTree calf : matcher.match(CALF, start, 1)) {
                 Statement statement = new Statement(StatementReader.calf(calf), List.of());
-                return Optional.of(incomplete(words, null, statement, listening));
+                return isCowsCall(statement.calf(), listening)
+                        ? Optional.empty()
+                        : Optional.of(incomplete(words, null, statement, listening));
             }
         }
         return Optional.empty();
+    }
+
+    /** It sounds like "calf oh", and no farm counts from zero; one that does has that calf on its list. */
+    private static boolean isCowsCall(CalfReference calf, Listening listening) {
+        return calf instanceof CalfReference.Numbered numbered
+                && ZEROS.matcher(numbered.number()).matches()
+                && !listening.openCalves().contains(numbered.number());
     }
 
     private static Interpretation incomplete(

@@ -71,6 +71,18 @@ class UtteranceInterpreterTest {
         assertThat(LISTENER.doubts("calf nineteen heifer")).containsExactly(new Doubt.NotListed("19"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"calf oh", "calf zero", "calf oh oh"})
+    void a_cows_call_is_no_half_sentence(String words) {
+        assertThat(LISTENER.hears(words)).isInstanceOf(Interpretation.NoMatch.class);
+        assertThat(Listener.INTERPRETER.interpret(
+                        List.of(Grammars.reading("calf zero", 10)),
+                        LISTENER.speech(),
+                        new Listening(Set.of("0"), false)))
+                .as("of a calf that is on the list it is one")
+                .isInstanceOf(Interpretation.Unsure.class);
+    }
+
     @Test
     void a_calf_on_the_list_is_preferred_to_one_that_is_not() {
         assertUnderstood(LISTENER.hears("calf nineteen heifer", "calf ninety heifer"), "90", HEIFER);

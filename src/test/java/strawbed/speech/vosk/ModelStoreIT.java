@@ -147,6 +147,15 @@ class ModelStoreIT {
     void the_programs_own_model_is_whole() {
         Path directory = new ModelStore(Optional.empty(), folder, PREFIX).directory();
         VoskModel.load(directory).close();
-        assertThat(directory.resolve("uuid")).isNotEmptyFile();
+        assertThat(directory.resolve("conf/model.conf"))
+                .as("the build's settings")
+                .content()
+                .containsOnlyOnce("--lattice-beam=5.0")
+                .containsOnlyOnce("--max-mem=2000000")
+                .containsOnlyOnce("--endpoint.rule5.min-utterance-length=1000000");
+        assertThat(directory.resolve("uuid"))
+                .as("a version that counts these settings")
+                .content()
+                .endsWith(".2");
     }
 }
