@@ -36,7 +36,10 @@ final class LoadingEars implements AutoCloseable {
         }
     }
 
-    /** Waits for what nobody took and closes it; nobody may take it afterwards. If that failed, what stopped the start before it is told instead. */
+    /**
+     * Waits for what nobody took and closes it; nobody may take it afterwards. If that failed, what stopped the start
+     * before it is told instead.
+     */
     @Override
     public void close() {
         if (!taken) {

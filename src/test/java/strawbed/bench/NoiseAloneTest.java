@@ -18,10 +18,9 @@ class NoiseAloneTest {
 
     @Test
     void the_five_noises_take_turns() {
-        assertThat(IntStream.range(0, 10).mapToObj(NoiseAlone::name))
-                .doesNotHaveDuplicates()
-                .extracting(name -> name.replaceFirst(",.*", ""))
-                .startsWith("pink noise", "fan", "bangs", "cow calls", "overlapping voices", "pink noise");
+        assertThat(IntStream.range(0, 6).mapToObj(NoiseAlone::name))
+                .containsExactly("pink noise", "fan", "bangs", "cow calls", "overlapping voices", "pink noise");
+        assertThat(NoiseAlone.kinds()).isEqualTo(5);
     }
 
     @Test
