@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
+import strawbed.bench.BarnSound;
 import strawbed.calf.Herd;
 import strawbed.event.CalfId;
 import strawbed.event.Event;
@@ -243,9 +245,14 @@ class StationWindowIT {
             // Its own sounds go elsewhere, as into a headset.
             surroundings.put("PULSE_SINK", "headset");
             headset(pulse);
+            // A microphone that nobody speaks into gives some hush; one that gives nothing at all is told of.
+            Path hush = folder.resolve("hush.wav");
+            WavFile.write(hush, BarnSound.hush());
+            Process room = pulse.play(hush);
             Process station = station("voice", surroundings);
             try (Signs signs = new Signs(station)) {
                 signs.await("sign LISTENING");
+                room.destroy();
                 pulse.play(first).waitFor();
                 Thread.sleep(4_000);
                 pulse.stop();
@@ -305,6 +312,9 @@ class StationWindowIT {
 
     /** What the station's program prints, line by line. */
     private static final class Signs implements AutoCloseable {
+        /** The night takes two; a station that never shows what is awaited must not hold up the tests for ever. */
+        private static final int MOST_MINUTES = 6;
+
         private final Process station;
         private final BufferedReader lines;
         private final List<String> seen = new ArrayList<>();
@@ -312,6 +322,7 @@ class StationWindowIT {
         Signs(Process station) {
             this.station = station;
             this.lines = new BufferedReader(new InputStreamReader(station.getInputStream(), StandardCharsets.UTF_8));
+            CompletableFuture.delayedExecutor(MOST_MINUTES, TimeUnit.MINUTES).execute(station::destroyForcibly);
         }
 
         void await(String wanted) throws IOException {
