@@ -67,9 +67,9 @@ final class StationRobot {
         StationRobot person = new StationRobot(pictures);
         try {
             person.does(arguments[2], out);
-        } catch (IllegalStateException missing) {
+        } catch (Exception missing) {
             // The station's own threads would keep the program alive.
-            err.println(missing);
+            missing.printStackTrace(err);
             System.exit(1);
         }
         try {
@@ -191,11 +191,7 @@ final class StationRobot {
     private void touches(String label) throws Exception {
         // The key before it may have opened another page by now, on which this one has its own place.
         Thread.sleep(SETTLED_MILLIS);
-        JComponent key = sees(label);
-        Rectangle place = onItsThread(() -> {
-            Point corner = key.getLocationOnScreen();
-            return new Rectangle(corner.x, corner.y, key.getWidth(), key.getHeight());
-        });
+        Rectangle place = sees(label);
         robot.mouseMove((int) place.getCenterX(), (int) place.getCenterY());
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.delay(60);
@@ -241,21 +237,28 @@ final class StationRobot {
         throw new IllegalStateException("the pedal does not come to " + label);
     }
 
-    private JComponent sees(String label) throws Exception {
+    /** Waits for a key; gives its place at that moment, as it may be exchanged for another one in the next. */
+    private Rectangle sees(String label) throws Exception {
         long until = System.nanoTime() + PATIENCE_MILLIS * 1_000_000;
         List<String> seen = List.of();
         while (System.nanoTime() < until) {
-            Optional<JComponent> key = onItsThread(() -> keys().stream()
+            Optional<Rectangle> place = onItsThread(() -> keys().stream()
                     .filter(one -> one.isShowing() && isCalled(name(one), label))
-                    .findFirst());
-            if (key.isPresent()) {
-                return key.get();
+                    .findFirst()
+                    .map(StationRobot::place));
+            if (place.isPresent()) {
+                return place.get();
             }
             seen = onItsThread(() -> keys().stream().map(StationRobot::name).toList());
             Thread.sleep(50);
         }
         takesAPicture("missing");
         throw new IllegalStateException("no key is called " + label + ", only " + seen);
+    }
+
+    private static Rectangle place(JComponent key) {
+        Point corner = key.getLocationOnScreen();
+        return new Rectangle(corner.x, corner.y, key.getWidth(), key.getHeight());
     }
 
     private static boolean isCalled(String name, String label) {
