@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
+import strawbed.speech.Ending;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
@@ -94,11 +95,11 @@ public final class Hearing {
     public Optional<Heard> accept(Sound block) {
         Optional<Sound> ended = endpointer.accept(block);
         if (ended.isPresent()) {
-            return ended.map(this::hear);
+            return ended.map(sound -> hear(sound, endingOf(sound)));
         }
         if (endpointer.isSpeaking()) {
             give(endpointer.since(given));
-            return isSettled() ? endpointer.end().map(this::hear) : Optional.empty();
+            return isSettled() ? endpointer.end().map(sound -> hear(sound, Ending.IN_QUIET)) : Optional.empty();
         } else {
             drop();
             passes.hush(block);
@@ -108,7 +109,7 @@ public final class Hearing {
 
     /** Gives the utterance that the end of the source cut off, if one was begun. */
     public Optional<Heard> finish() {
-        Optional<Heard> heard = endpointer.finish().map(this::hear);
+        Optional<Heard> heard = endpointer.finish().map(sound -> hear(sound, Ending.CUT_OFF));
         drop();
         return heard;
     }
@@ -120,7 +121,7 @@ public final class Hearing {
      */
     public Interpretation again(Sound sound, Instant began) {
         drop();
-        Evidence evidence = passes.finish(sound);
+        Evidence evidence = passes.finish(sound, Ending.CUT_OFF);
         return interpreter.interpret(evidence, new SpeechTime(began, zone), listening);
     }
 
@@ -173,19 +174,24 @@ public final class Hearing {
         wordsSoFar = List.of();
     }
 
-    private Heard hear(Sound sound) {
+    /** One that ran too long was cut off in the midst of it. */
+    private static Ending endingOf(Sound utterance) {
+        return utterance.duration().compareTo(LONGEST) < 0 ? Ending.IN_QUIET : Ending.CUT_OFF;
+    }
+
+    private Heard hear(Sound sound, Ending ending) {
         long from = Math.max(given, sound.startSample());
         int rest = (int) Math.min(sound.length(), from - sound.startSample());
-        Part part = ended(sound, sound.slice(rest, sound.length()));
+        Part part = ended(sound, sound.slice(rest, sound.length()), ending);
         Heard before = last;
         Heard heard = before != null && follows(before.sound(), sound)
-                ? goOn(before, part)
+                ? goOn(before, part, ending)
                 : new Heard(sound, part.meaning(), part.speech(), false);
         last = heard;
         return heard;
     }
 
-    private Heard goOn(Heard before, Part part) {
+    private Heard goOn(Heard before, Part part, Ending ending) {
         Heard alone = new Heard(part.sound(), part.meaning(), part.speech(), false);
         if (!(part.meaning() instanceof Interpretation.NoMatch)) {
             return alone;
@@ -199,7 +205,7 @@ public final class Hearing {
         if (both.duration().compareTo(LONGEST) > 0) {
             return alone;
         }
-        Part whole = ended(both, both);
+        Part whole = ended(both, both, ending);
         return mends(before.meaning(), part, whole.meaning())
                 ? new Heard(both, whole.meaning(), whole.speech(), true)
                 : alone;
@@ -233,8 +239,8 @@ public final class Hearing {
     }
 
     /** What was heard of an utterance of which all but a rest was given. */
-    private Part ended(Sound sound, Sound rest) {
-        Evidence evidence = passes.finish(rest);
+    private Part ended(Sound sound, Sound rest, Ending ending) {
+        Evidence evidence = passes.finish(rest, ending);
         forgetWords();
         SpeechTime speech = speechTime(sound, evidence.plain());
         return new Part(sound, evidence, speech, interpreter.interpret(evidence, speech, listening));

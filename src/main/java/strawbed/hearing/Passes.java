@@ -9,6 +9,7 @@ import strawbed.audio.NoiseReduction;
 import strawbed.audio.Sound;
 import strawbed.audio.SoundFilter;
 import strawbed.audio.SpeedChange;
+import strawbed.speech.Ending;
 import strawbed.speech.Envelope;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
@@ -92,13 +93,15 @@ final class Passes {
      * Takes the rest of the utterance, and gives what was heard of it.
      *
      * @param rest of length 0 when all of it was given
+     * @param ending how the utterance ends
      */
-    Evidence finish(Sound rest) {
+    Evidence finish(Sound rest, Ending ending) {
         List<Portion> portions = new ArrayList<>(rest.length() == 0 ? List.of() : portions(rest));
         portions.addAll(lastPortions());
         // All processors at once: a person waits for it.
-        List<List<Hypothesis>> readings =
-                all().parallel().map(recognizer -> finish(recognizer, portions)).toList();
+        List<List<Hypothesis>> readings = all().parallel()
+                .map(recognizer -> finish(recognizer, portions, ending))
+                .toList();
         int ours = (int) ours().count();
         Evidence evidence = new Evidence(
                 readings.subList(0, ours),
@@ -108,9 +111,9 @@ final class Passes {
         return evidence;
     }
 
-    private static List<Hypothesis> finish(SpeechRecognizer recognizer, List<Portion> portions) {
+    private static List<Hypothesis> finish(SpeechRecognizer recognizer, List<Portion> portions, Ending ending) {
         portions.stream().filter(portion -> portion.recognizer() == recognizer).forEach(Portion::give);
-        return recognizer.finish();
+        return recognizer.finish(ending);
     }
 
     /** Drops what was taken of an utterance. */

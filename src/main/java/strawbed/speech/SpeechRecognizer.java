@@ -25,10 +25,11 @@ public interface SpeechRecognizer extends AutoCloseable {
      * Takes the end of the utterance. The words come back as they are written, that is with the vocabulary's stand-ins
      * mapped back; nothing of them is remembered for the next utterance.
      *
+     * @param ending how the sound that was taken ends; {@link Ending#CUT_OFF} is always right and takes longer
      * @return the readings, best first; empty when no word was heard
      * @throws IllegalStateException after close
      */
-    List<Hypothesis> finish();
+    List<Hypothesis> finish(Ending ending);
 
     /** Drops what was taken of an utterance. */
     void forget();
@@ -38,7 +39,7 @@ public interface SpeechRecognizer extends AutoCloseable {
         for (int at = 0; at < sound.length(); at += BITE) {
             accept(sound.slice(at, Math.min(sound.length(), at + BITE)));
         }
-        return finish();
+        return finish(Ending.CUT_OFF);
     }
 
     /** Lets the native memory go; a second call does nothing. */

@@ -16,6 +16,7 @@ import strawbed.audio.Sound;
 import strawbed.event.Event.NavelDipped;
 import strawbed.event.Event.SexNoted;
 import strawbed.event.Event.VoiceNoteTaken;
+import strawbed.speech.Ending;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
@@ -61,6 +62,32 @@ class HearingTest {
         listen();
 
         assertThat(recognizer.timesAsked()).isEqualTo(4);
+    }
+
+    @Test
+    void recognisers_are_told_whether_a_sound_ends_in_quiet_or_was_cut_off() {
+        say("calf twelve heifer", 1);
+        listen();
+        assertThat(recognizer.endings()).hasSize(4).containsOnly(Ending.IN_QUIET);
+    }
+
+    @Test
+    void a_key_that_is_let_go_in_the_midst_of_a_word_cuts_it_off() {
+        say("calf twelve heifer", 1);
+        listenUpTo(sound().slice(0, (int) (2.9 * Sound.RATE)));
+        assertThat(recognizer.endings()).isEmpty();
+
+        assertThat(hearing.finish()).isPresent();
+        assertThat(recognizer.endings()).hasSize(4).containsOnly(Ending.CUT_OFF);
+    }
+
+    @Test
+    void what_runs_too_long_is_cut_off() {
+        double[] samples = Tones.noise(19, 0.001, new Random(4));
+        Tones.mix(samples, Tones.syllables(17, 0.3), 2);
+
+        assertThat(listenUpTo(Tones.sound(samples))).isNotEmpty();
+        assertThat(recognizer.endings().subList(0, 4)).containsOnly(Ending.CUT_OFF);
     }
 
     @Test
@@ -138,7 +165,11 @@ class HearingTest {
     private List<Heard> inLastingNoise() {
         double[] samples = Tones.noise(12, 0.001, new Random(4));
         Tones.mix(samples, Tones.syllables(7, 0.3), 2);
-        Sound sound = Tones.sound(samples);
+        return listenUpTo(Tones.sound(samples));
+    }
+
+    /** What was heard of a sound after which the source goes on. */
+    private List<Heard> listenUpTo(Sound sound) {
         List<Heard> heard = new ArrayList<>();
         for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
             hearing.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(heard::add);

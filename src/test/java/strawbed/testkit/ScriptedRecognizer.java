@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
 import strawbed.audio.Sound;
+import strawbed.speech.Ending;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
@@ -17,21 +18,21 @@ import strawbed.speech.SpeechRecognizer;
 /** Hears what a script says is spoken from which second on, in whatever stretch of sound it is given. */
 public final class ScriptedRecognizer implements SpeechRecognizer {
     private final NavigableMap<Duration, String> script;
-    private final AtomicInteger asked;
+    private final List<Ending> endings;
     private @Nullable Sound utterance;
 
     public ScriptedRecognizer() {
-        this(new TreeMap<>(), new AtomicInteger());
+        this(new TreeMap<>(), new CopyOnWriteArrayList<>());
     }
 
-    private ScriptedRecognizer(NavigableMap<Duration, String> script, AtomicInteger asked) {
+    private ScriptedRecognizer(NavigableMap<Duration, String> script, List<Ending> endings) {
         this.script = script;
-        this.asked = asked;
+        this.endings = endings;
     }
 
     /** Another one with the same script. */
     public ScriptedRecognizer another() {
-        return new ScriptedRecognizer(script, asked);
+        return new ScriptedRecognizer(script, endings);
     }
 
     /** Words that are spoken from here on; a stretch of sound holds them when it holds this point. */
@@ -42,7 +43,12 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
 
     /** How many stretches of sound came to their end, for this one and all others with its script. */
     public int timesAsked() {
-        return asked.get();
+        return endings.size();
+    }
+
+    /** How each of these stretches was said to end. */
+    public List<Ending> endings() {
+        return List.copyOf(endings);
     }
 
     /** How much of an utterance it has so far. */
@@ -63,8 +69,8 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
     }
 
     @Override
-    public List<Hypothesis> finish() {
-        asked.incrementAndGet();
+    public List<Hypothesis> finish(Ending ending) {
+        endings.add(ending);
         List<RecognizedWord> words = utterance == null ? List.of() : words(utterance);
         utterance = null;
         return words.isEmpty() ? List.of() : List.of(new Hypothesis(words, 0));

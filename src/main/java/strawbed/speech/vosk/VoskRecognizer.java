@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.vosk.Model;
 import org.vosk.Recognizer;
 import strawbed.audio.Sound;
+import strawbed.speech.Ending;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.Lexicon;
 import strawbed.speech.RecognizedWord;
@@ -18,7 +19,7 @@ import strawbed.speech.Vocabulary;
 
 /** Vosk with one vocabulary. For one thread at a time: two at once in one native recogniser crash the program. */
 final class VoskRecognizer implements SpeechRecognizer {
-    /** Quiet put before and after each sound: tightly cut words lose their first and last phone without it. */
+    /** Quiet put before each sound, and after one that is cut off: words lose their first and last phone without it. */
     private static final short[] PADDING = new short[Sound.RATE * 3 / 10];
 
     private final Recognizer recognizer;
@@ -102,23 +103,24 @@ final class VoskRecognizer implements SpeechRecognizer {
     }
 
     @Override
-    public List<Hypothesis> finish() {
+    public List<Hypothesis> finish(Ending ending) {
         requireOpen();
         if (utterance == null) {
             return List.of();
         }
         Sound sound = utterance;
+        short[] behind = ending == Ending.CUT_OFF ? PADDING : new short[0];
         if (split) {
             // All in one call: only at the end of a call does Vosk look for the end of an utterance, so it never
             // splits.
             forget();
-            short[] whole = new short[sound.length() + 2 * PADDING.length];
+            short[] whole = new short[PADDING.length + sound.length() + behind.length];
             System.arraycopy(sound.copySamples(), 0, whole, PADDING.length, sound.length());
             feed(whole);
-        } else {
-            feed(PADDING);
+        } else if (behind.length > 0) {
+            feed(behind);
         }
-        ResultReader reader = new ResultReader(sound, startOfUtterance(sound));
+        ResultReader reader = new ResultReader(sound, samplesFed - behind.length - sound.length());
         List<Hypothesis> hypotheses = reader.hypotheses(recognizer.getFinalResult()).stream()
                 .map(lexicon::toWritten)
                 .toList();
@@ -147,10 +149,6 @@ final class VoskRecognizer implements SpeechRecognizer {
         split |= recognizer.acceptWaveForm(samples, samples.length);
         // Its clock runs on from one utterance to the next.
         samplesFed += samples.length;
-    }
-
-    private long startOfUtterance(Sound sound) {
-        return samplesFed - PADDING.length - sound.length();
     }
 
     private void requireOpen() {

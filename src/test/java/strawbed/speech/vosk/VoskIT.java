@@ -25,6 +25,7 @@ import strawbed.audio.Endpointer;
 import strawbed.audio.Sound;
 import strawbed.audio.WavFile;
 import strawbed.audio.WavSource;
+import strawbed.speech.Ending;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.Lexicon;
 import strawbed.speech.RecognizedWord;
@@ -113,7 +114,7 @@ class VoskIT {
             assertThat(recognizer.recognize(Sound.of(new short[2 * Sound.RATE], 0)))
                     .isEmpty();
             assertThat(recognizer.recognize(Sound.of(new short[0], 0))).isEmpty();
-            assertThat(recognizer.finish()).isEmpty();
+            assertThat(recognizer.finish(Ending.CUT_OFF)).isEmpty();
         }
     }
 
@@ -123,12 +124,25 @@ class VoskIT {
         try (SpeechRecognizer recognizer = model.recognizer(CALVES, 3)) {
             List<RecognizedWord> whole = recognizer.recognize(spoken).get(0).words();
             give(spoken, recognizer);
-            List<RecognizedWord> inBits = recognizer.finish().get(0).words();
+            List<RecognizedWord> inBits =
+                    recognizer.finish(Ending.CUT_OFF).get(0).words();
 
             assertThat(inBits).extracting(RecognizedWord::text).isEqualTo(texts(whole));
             for (int i = 0; i < whole.size(); i++) {
                 assertThat(inBits.get(i).from()).isCloseTo(whole.get(i).from(), Duration.ofMillis(90));
             }
+        }
+    }
+
+    @Test
+    void a_sentence_that_ends_in_quiet_is_read_as_one_that_was_cut_off_is() {
+        Sound spoken = new FreeTtsVoice().speak("calf twelve heifer navel dipped");
+        Sound inQuiet = spoken.join(Sound.of(new short[Sound.RATE / 4], spoken.length()));
+        try (SpeechRecognizer recognizer = model.recognizer(CALVES, 3)) {
+            List<RecognizedWord> cutOff = recognizer.recognize(spoken).get(0).words();
+            give(inQuiet, recognizer);
+
+            assertThat(recognizer.finish(Ending.IN_QUIET).get(0).words()).isEqualTo(cutOff);
         }
     }
 
@@ -166,7 +180,7 @@ class VoskIT {
             try (SpeechModel loaded = VoskModel.load(model);
                     SpeechRecognizer recognizer = loaded.recognizer(CALVES, 3)) {
                 give(both, recognizer);
-                assertThat(best(recognizer.finish()))
+                assertThat(best(recognizer.finish(Ending.CUT_OFF)))
                         .as(model.toString())
                         .containsExactly("calf", "twelve", "heifer", "navel", "dipped");
             }
