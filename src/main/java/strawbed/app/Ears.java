@@ -7,13 +7,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import strawbed.audio.Sound;
 import strawbed.grammar.Grammar;
 import strawbed.grammar.GrammarException;
 import strawbed.hearing.FarmGrammar;
+import strawbed.hearing.Heard;
 import strawbed.hearing.Hearing;
 import strawbed.hearing.Recognizers;
-import strawbed.speech.Hypothesis;
 import strawbed.speech.SpeechModel;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.speech.Vocabulary;
@@ -21,6 +20,7 @@ import strawbed.speech.vosk.ModelStore;
 import strawbed.speech.vosk.VoskModel;
 import strawbed.statement.Interpreter;
 import strawbed.statement.Listening;
+import strawbed.statement.Misgiving;
 import strawbed.statement.PhraseInterpreter;
 import strawbed.statement.Thresholds;
 import strawbed.statement.UtteranceInterpreter;
@@ -148,9 +148,9 @@ final class Ears implements AutoCloseable {
         return words == null ? List.of() : words.keep();
     }
 
-    /** All readings of a sound by itself, the best first. */
-    List<Hypothesis> readings(Sound sound) {
-        return recognizers.plain().recognize(sound);
+    /** What of the sound speaks against what it was taken for. */
+    List<Misgiving> misgivings(Heard heard) {
+        return interpreter.misgivings(heard.evidence(), heard.speech(), listening);
     }
 
     /** What can be said now. */

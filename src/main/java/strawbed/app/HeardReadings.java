@@ -9,6 +9,7 @@ import strawbed.hearing.Heard;
 import strawbed.speech.Hypothesis;
 import strawbed.speech.RecognizedWord;
 import strawbed.statement.Interpretation;
+import strawbed.statement.Misgiving;
 import strawbed.text.DoubtWords;
 import strawbed.text.Messages;
 
@@ -25,7 +26,7 @@ final class HeardReadings {
     }
 
     List<String> of(Heard heard) {
-        List<Hypothesis> readings = ears.readings(heard.sound());
+        List<Hypothesis> readings = heard.evidence().plain();
         List<String> lines = new ArrayList<>();
         if (readings.isEmpty()) {
             lines.add("  no word was heard");
@@ -69,14 +70,60 @@ final class HeardReadings {
         if (meaning instanceof Interpretation.Unsure unsure) {
             List<String> lines = new ArrayList<>(List.of("  verdict: unsure, it would ask. " + shown(unsure.words())));
             doubts.of(unsure, settings.clock().instant()).forEach(reason -> lines.add("    " + reason));
+            lines.addAll(misgivings(heard));
             return lines;
         }
         if (meaning instanceof Interpretation.NoMatch) {
-            return List.of(
-                    "  verdict: not understood. No reading of the four hearings is a whole sentence, or none that"
-                            + " can be believed.");
+            List<String> misgivings = misgivings(heard);
+            if (misgivings.isEmpty()) {
+                return List.of("  verdict: not understood. No reading of the four hearings is a whole sentence.");
+            }
+            List<String> lines = new ArrayList<>(
+                    List.of("  verdict: not understood. It could be " + shown(meaning.words()) + ", but"));
+            lines.addAll(misgivings);
+            return lines;
         }
         return List.of("  verdict: understood, " + shown(meaning.words()) + ". The hearings agree, or none disagrees.");
+    }
+
+    private List<String> misgivings(Heard heard) {
+        return ears.misgivings(heard).stream()
+                .map(misgiving -> "    " + words(misgiving))
+                .toList();
+    }
+
+    private static String words(Misgiving misgiving) {
+        if (misgiving instanceof Misgiving.LagsBehind lags) {
+            return String.format(
+                    Locale.ROOT,
+                    "what was heard best fits the sound better by %.1f, on the average of the hearings (limit %.1f)",
+                    lags.behind(),
+                    lags.most());
+        }
+        if (misgiving instanceof Misgiving.FewHearings few) {
+            return few.first() + " of " + few.hearings() + " hearings had it before all other sentences";
+        }
+        if (misgiving instanceof Misgiving.FreeSpeechFits free) {
+            return String.format(
+                    Locale.ROOT,
+                    "any words of the language fit better by %.1f for each word (limit %.1f)",
+                    free.better(),
+                    free.most());
+        }
+        if (misgiving instanceof Misgiving.LeavesOut out) {
+            return String.format(
+                    Locale.ROOT,
+                    "%.2f s as loud as its words lie in none of them (limit %.2f s)",
+                    seconds(out.sound()),
+                    seconds(out.most()));
+        }
+        Misgiving.Rival rival = (Misgiving.Rival) misgiving;
+        return String.format(
+                Locale.ROOT,
+                "%s is behind by %.1f only (limit %.1f)",
+                shown(rival.words()),
+                rival.behind(),
+                rival.least());
     }
 
     private static String shown(List<String> words) {

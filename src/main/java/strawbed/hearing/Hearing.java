@@ -186,13 +186,13 @@ public final class Hearing {
         Heard before = last;
         Heard heard = before != null && follows(before.sound(), sound)
                 ? goOn(before, part, ending)
-                : new Heard(sound, part.meaning(), part.speech(), false);
+                : part.alone();
         last = heard;
         return heard;
     }
 
     private Heard goOn(Heard before, Part part, Ending ending) {
-        Heard alone = new Heard(part.sound(), part.meaning(), part.speech(), false);
+        Heard alone = part.alone();
         if (!(part.meaning() instanceof Interpretation.NoMatch)) {
             return alone;
         }
@@ -200,14 +200,14 @@ public final class Hearing {
                 interpreter.continued(before.meaning(), part.hypotheses(), before.speech(), listening);
         Sound both = before.sound().join(part.sound());
         if (more.isPresent()) {
-            return new Heard(both, more.get(), before.speech(), true);
+            return new Heard(both, more.get(), before.speech(), part.evidence(), true);
         }
         if (both.duration().compareTo(LONGEST) > 0) {
             return alone;
         }
         Part whole = ended(both, both, ending);
         return mends(before.meaning(), part, whole.meaning())
-                ? new Heard(both, whole.meaning(), whole.speech(), true)
+                ? new Heard(both, whole.meaning(), whole.speech(), whole.evidence(), true)
                 : alone;
     }
 

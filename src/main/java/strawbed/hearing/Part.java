@@ -10,6 +10,11 @@ import strawbed.statement.SpeechTime;
 
 /** A stretch of speech between pauses, with what it was taken for on its own. */
 record Part(Sound sound, Evidence evidence, SpeechTime speech, Interpretation meaning) {
+    /** As it is without what was said before it. */
+    Heard alone() {
+        return new Heard(sound, meaning, speech, evidence, false);
+    }
+
     /** The readings of the sound as it is. */
     List<Hypothesis> hypotheses() {
         return evidence.plain();

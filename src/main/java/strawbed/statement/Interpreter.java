@@ -9,6 +9,11 @@ public interface Interpreter {
     /** What an utterance that stands for itself was taken for. */
     Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening);
 
+    /**
+     * What of the sound speaks against that meaning; empty when nothing does, and when no reading of it means anything.
+     */
+    List<Misgiving> misgivings(Evidence evidence, SpeechTime speech, Listening listening);
+
     /** The same of one hearing alone. */
     default Interpretation interpret(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         return interpret(Evidence.of(hypotheses), speech, listening);

@@ -22,10 +22,18 @@ public final class PhraseInterpreter implements Interpreter {
     @Override
     public Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening) {
         return Weighing.of(evidence, thresholds, this::read)
+                .map(Weighed::meaning)
                 .orElseGet(() -> new Interpretation.NoMatch(evidence.plain().stream()
                         .findFirst()
                         .map(Hypothesis::texts)
                         .orElse(List.of())));
+    }
+
+    @Override
+    public List<Misgiving> misgivings(Evidence evidence, SpeechTime speech, Listening listening) {
+        return Weighing.of(evidence, thresholds, this::read)
+                .map(Weighed::misgivings)
+                .orElse(List.of());
     }
 
     private Optional<Reading> read(Hypothesis hypothesis) {

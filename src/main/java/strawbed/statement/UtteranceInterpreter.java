@@ -45,9 +45,19 @@ public final class UtteranceInterpreter implements Interpreter {
 
     @Override
     public Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening) {
-        return Weighing.of(evidence, thresholds, hypothesis -> read(hypothesis, speech, listening))
+        return weighed(evidence, speech, listening)
+                .map(Weighed::meaning)
                 .or(() -> incomplete(evidence.plain(), speech, listening))
                 .orElseGet(() -> noMatch(evidence.plain()));
+    }
+
+    private Optional<Weighed> weighed(Evidence evidence, SpeechTime speech, Listening listening) {
+        return Weighing.of(evidence, thresholds, hypothesis -> read(hypothesis, speech, listening));
+    }
+
+    @Override
+    public List<Misgiving> misgivings(Evidence evidence, SpeechTime speech, Listening listening) {
+        return weighed(evidence, speech, listening).map(Weighed::misgivings).orElse(List.of());
     }
 
     @Override

@@ -1,5 +1,7 @@
 package strawbed.statement;
 
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
@@ -51,7 +53,7 @@ final class Weighing {
      *
      * @param reader the meaning of a reading that parses whole
      */
-    static Optional<Interpretation> of(
+    static Optional<Weighed> of(
             Evidence evidence, Thresholds thresholds, Function<Hypothesis, Optional<Reading>> reader) {
         Weighing weighing = new Weighing(evidence, thresholds);
         Map<List<String>, Optional<Reading>> known = new LinkedHashMap<>();
@@ -87,7 +89,7 @@ final class Weighing {
         }
     }
 
-    private Optional<Interpretation> verdict() {
+    private Optional<Weighed> verdict() {
         Optional<Candidate> clear = least(candidates(true));
         Optional<Candidate> asked = least(candidates(false));
         if (clear.isPresent()
@@ -108,23 +110,44 @@ final class Weighing {
         return some.stream().min(Comparator.comparingDouble(Candidate::lag));
     }
 
-    private Interpretation judged(Candidate best, Collection<Candidate> rivals) {
+    private Weighed judged(Candidate best, Collection<Candidate> rivals) {
         Interpretation meaning = best.reading.meaning();
-        if (best.lag() > thresholds.askLag() || freeLead(best) > thresholds.rejectFree()) {
-            return new Interpretation.NoMatch(meaning.words());
+        List<Misgiving> against = misgivings(best, thresholds.askLag(), thresholds.rejectFree());
+        if (!against.isEmpty()) {
+            return new Weighed(new Interpretation.NoMatch(meaning.words()), against);
         }
-        Optional<Candidate> rival = least(rivals.stream()
-                .filter(other -> other != best && other.lag() - best.lag() < margin(best, other))
-                .toList());
+        Optional<Misgiving.Rival> rival = rival(best, rivals);
         if (rival.isPresent()) {
-            return Doubted.because(
-                    meaning, new Doubt.SoundsLike(rival.get().reading.words()));
+            Doubt soundsLike = new Doubt.SoundsLike(rival.get().words());
+            return new Weighed(Doubted.because(meaning, soundsLike), List.of(rival.get()));
         }
-        boolean wavers = best.lag() > thresholds.lag()
-                || best.votes < thresholds.votes() * evidence.passes().size()
-                || freeLead(best) > mostFree(meaning)
-                || leavesOut(best);
-        return wavers ? Doubted.because(meaning, otherWords(best)) : meaning;
+        List<Misgiving> wavering = new ArrayList<>(misgivings(best, thresholds.lag(), mostFree(meaning)));
+        int hearings = evidence.passes().size();
+        if (best.votes < thresholds.votes() * hearings) {
+            wavering.add(new Misgiving.FewHearings(best.votes, hearings));
+        }
+        leftOut(best).ifPresent(wavering::add);
+        return new Weighed(wavering.isEmpty() ? meaning : Doubted.because(meaning, otherWords(best)), wavering);
+    }
+
+    private List<Misgiving> misgivings(Candidate best, double mostBehind, double mostFree) {
+        List<Misgiving> misgivings = new ArrayList<>();
+        if (best.lag() > mostBehind) {
+            misgivings.add(new Misgiving.LagsBehind(best.lag(), mostBehind));
+        }
+        double better = freeLead(best);
+        if (better > mostFree) {
+            misgivings.add(new Misgiving.FreeSpeechFits(better, mostFree));
+        }
+        return misgivings;
+    }
+
+    private Optional<Misgiving.Rival> rival(Candidate best, Collection<Candidate> rivals) {
+        return least(rivals.stream()
+                        .filter(other -> other != best && other.lag() - best.lag() < margin(best, other))
+                        .toList())
+                .map(other ->
+                        new Misgiving.Rival(other.reading.words(), other.lag() - best.lag(), margin(best, other)));
     }
 
     private double margin(Candidate best, Candidate other) {
@@ -134,12 +157,13 @@ final class Weighing {
         return other.reading.tellsOtherValue(best.reading) ? thresholds.otherValue() : thresholds.margin();
     }
 
-    /** Whether something as loud as speech lies beside the words. */
-    private boolean leavesOut(Candidate best) {
+    /** Something as loud as speech beside the words. */
+    private Optional<Misgiving> leftOut(Candidate best) {
+        Duration most = Duration.ofMillis((long) thresholds.leftOutMillis());
         return evidence.envelope()
-                .filter(envelope ->
-                        envelope.longestWithout(best.plainest.words()).toMillis() > thresholds.leftOutMillis())
-                .isPresent();
+                .map(envelope -> envelope.longestWithout(best.plainest.words()))
+                .filter(sound -> sound.compareTo(most) > 0)
+                .map(sound -> new Misgiving.LeavesOut(sound, most));
     }
 
     /**

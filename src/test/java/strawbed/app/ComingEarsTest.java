@@ -18,6 +18,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import strawbed.audio.Sound;
 import strawbed.hearing.Heard;
+import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.SpeechTime;
 
@@ -56,6 +57,7 @@ class ComingEarsTest {
                     sound,
                     new Interpretation.NoMatch(List.of()),
                     new SpeechTime(Instant.EPOCH, ZoneOffset.UTC),
+                    Evidence.of(List.of()),
                     false));
         }
 

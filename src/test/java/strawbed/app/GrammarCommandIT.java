@@ -187,7 +187,8 @@ class GrammarCommandIT {
                 .containsPattern("[0-9.]+  calf twelve heifer navel dipped: is a whole sentence")
                 .contains("verdict: understood, calf twelve heifer navel dipped")
                 .contains("verdict: unsure, it would ask. calf nine heifer navel dipped", "Calf 9 is not on the list.")
-                .contains("\" cannot follow \"");
+                .contains("\" cannot follow \"")
+                .containsPattern("(fits the sound better by|fit better by|is behind by) [0-9.]+");
         assertThat(run.out()).doesNotContain("[unk]");
         farm.places("sick pen");
         CommandRun named = grammar("try", said("calf twelve moved to sick pen"), "--calves", "12");

@@ -29,6 +29,7 @@ import strawbed.hearing.Heard;
 import strawbed.hearing.Phrasebook;
 import strawbed.statement.Control;
 import strawbed.statement.Doubt;
+import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
@@ -78,7 +79,7 @@ class RecorderTest {
         SpeechTime speech = new SpeechTime(clock.instant(), SpokenSentence.ZONE);
         Listening listening = new Listening(new TreeSet<>(recorder.herd().openNumbers()), recorder.knowsSameCalf());
         Interpretation meaning = INTERPRETER.interpret(List.of(Grammars.reading(words, 0)), speech, listening);
-        return recorder.heard(new Heard(Sound.of(new short[1600], 0), meaning, speech, goesOn));
+        return recorder.heard(new Heard(Sound.of(new short[1600], 0), meaning, speech, Evidence.of(List.of()), goesOn));
     }
 
     private List<String> savedTypes() {

@@ -8,6 +8,7 @@ import strawbed.audio.Sound;
 import strawbed.dialog.Prompt;
 import strawbed.hearing.Heard;
 import strawbed.hearing.Phrasebook;
+import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.Listening;
 import strawbed.statement.SpeechTime;
@@ -46,6 +47,6 @@ final class ScriptedNight {
         for (int i = 0; i < noise.length; i++) {
             noise[i] = (short) random.nextInt();
         }
-        return recorder.heard(new Heard(Sound.of(noise, 0), meaning, speech, goesOn));
+        return recorder.heard(new Heard(Sound.of(noise, 0), meaning, speech, Evidence.of(List.of()), goesOn));
     }
 }

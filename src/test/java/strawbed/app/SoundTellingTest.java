@@ -21,6 +21,7 @@ import strawbed.audio.Sound;
 import strawbed.event.TimeOrderedIds;
 import strawbed.grammar.ParseTree;
 import strawbed.hearing.Heard;
+import strawbed.statement.Evidence;
 import strawbed.statement.Interpretation;
 import strawbed.statement.SpeechTime;
 import strawbed.testkit.Tones;
@@ -102,7 +103,7 @@ class SoundTellingTest {
 
     private Optional<String> told(Sound sound, Interpretation meaning) {
         Answers answers = new Answers(new Messages(Locale.US), settings());
-        return answers.ofSound(new Heard(sound, meaning, new SpeechTime(NOW, ZoneOffset.UTC), false));
+        return answers.ofSound(new Heard(sound, meaning, new SpeechTime(NOW, ZoneOffset.UTC), Evidence.of(List.of()), false));
     }
 
     @Test

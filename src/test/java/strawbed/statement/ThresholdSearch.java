@@ -98,8 +98,9 @@ public final class ThresholdSearch {
     }
 
     private Score score(Case one, Thresholds thresholds, Evidence evidence) {
-        Interpretation meaning =
-                Weighing.of(evidence, thresholds, this::read).orElse(new Interpretation.NoMatch(List.of()));
+        Interpretation meaning = Weighing.of(evidence, thresholds, this::read)
+                .map(Weighed::meaning)
+                .orElse(new Interpretation.NoMatch(List.of()));
         boolean right = one.words() != null
                 && meaning.sense()
                         .equals(read(Grammars.reading(one.words(), 0))

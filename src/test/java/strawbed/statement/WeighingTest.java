@@ -146,6 +146,30 @@ class WeighingTest {
         assertThat(weighed("[unk]", "the gate", "[unk] open")).isEqualTo(new Interpretation.NoMatch(List.of("[unk]")));
     }
 
+    @Test
+    void what_speaks_against_a_meaning_is_told_with_the_limit_that_it_broke() {
+        assertThat(misgivings(0, "calf twelve heifer")).isEmpty();
+        assertThat(misgivings(0.6 * 3, "calf twelve heifer"))
+                .containsExactly(new Misgiving.FreeSpeechFits(0.6, Listener.THRESHOLDS.free()));
+        assertThat(misgivings(0, "calf thirteen heifer", "calf thirty heifer"))
+                .containsExactly(new Misgiving.Rival(
+                        List.of("calf", "thirty", "heifer"), 0, Listener.THRESHOLDS.otherCalf()));
+        assertThat(misgivings(0, "calf twelve heifer", "[unk]", "[unk]", "[unk]"))
+                .containsExactly(
+                        new Misgiving.LagsBehind(Listener.THRESHOLDS.missing() * 3 / 4, Listener.THRESHOLDS.lag()),
+                        new Misgiving.FewHearings(1, 4));
+        assertThat(misgivings(0, "the gate")).as("nothing that means anything was heard").isEmpty();
+    }
+
+    private static List<Misgiving> misgivings(double free, String... hearings) {
+        return Listener.INTERPRETER.misgivings(
+                evidence(OptionalDouble.of(free), hearings), LISTENER.speech(), LISTENER.listening());
+    }
+
+    private static Evidence evidence(OptionalDouble free, String... hearings) {
+        return new Evidence(Stream.of(hearings).map(WeighingTest::readings).toList(), free, Optional.empty());
+    }
+
     private static Interpretation weighed(String... hearings) {
         return weighed(Listener.THRESHOLDS, OptionalDouble.empty(), hearings);
     }
@@ -155,12 +179,10 @@ class WeighingTest {
     }
 
     private static Interpretation weighed(Thresholds thresholds, OptionalDouble free, String... hearings) {
-        Evidence evidence =
-                new Evidence(Stream.of(hearings).map(WeighingTest::readings).toList(), free, Optional.empty());
         return (thresholds.equals(Listener.THRESHOLDS)
                         ? Listener.INTERPRETER
                         : new UtteranceInterpreter(Grammars.ofTheTable().grammar(), thresholds))
-                .interpret(evidence, LISTENER.speech(), LISTENER.listening());
+                .interpret(evidence(free, hearings), LISTENER.speech(), LISTENER.listening());
     }
 
     private static List<Hypothesis> readings(String hearing) {
