@@ -24,8 +24,6 @@ import strawbed.hearing.Heard;
 import strawbed.journal.EventJournal;
 import strawbed.journal.OpenStatement;
 import strawbed.journal.sqlite.SqliteEventJournal;
-import strawbed.report.pdf.CardPaper;
-import strawbed.report.pdf.CardPdfException;
 import strawbed.speech.LexiconException;
 import strawbed.speech.vosk.ModelException;
 import strawbed.statement.Control;
@@ -46,8 +44,7 @@ final class Stage implements AutoCloseable {
     private final Answers answers;
     private final StationFile station;
     private final OlderCalves older;
-    private final CardPrinting printing;
-    private final Path cards;
+    private final CardWriting cards;
     private final Clock clock;
     private final ZoneId zone;
 
@@ -58,12 +55,11 @@ final class Stage implements AutoCloseable {
             Answers answers,
             StationFile station,
             OlderCalves older,
-            CardPrinting printing,
+            CardWriting cards,
             Settings settings) {
-        this.printing = printing;
+        this.cards = cards;
         this.clock = settings.clock();
         this.zone = settings.zone();
-        this.cards = settings.data().resolve("cards");
         this.journal = journal;
         this.attention = attention;
         this.recorder = recorder;
@@ -184,7 +180,9 @@ final class Stage implements AutoCloseable {
                         answers,
                         station,
                         older,
-                        new CardPrinting(messages, settings, recorder::take),
+                        new CardWriting(
+                                new CardPrinting(messages, settings, recorder::take),
+                                settings.data().resolve("cards")),
                         settings);
             } catch (RuntimeException failure) {
                 attention.close();
@@ -215,14 +213,14 @@ final class Stage implements AutoCloseable {
     record Answer(Heard heard, List<Prompt> prompts) {}
 
     private Answer answer(Heard heard) {
-        List<Prompt> prompts = printed(recorder.heard(heard));
+        List<Prompt> prompts = cards.written(recorder.heard(heard), herd());
         catchUp();
         return new Answer(heard, prompts);
     }
 
     /** A key or button. */
     List<Prompt> pressed(Control control) {
-        List<Prompt> prompts = printed(recorder.pressed(control));
+        List<Prompt> prompts = cards.written(recorder.pressed(control), herd());
         catchUp();
         return prompts;
     }
@@ -276,30 +274,14 @@ final class Stage implements AutoCloseable {
         return recorder.named();
     }
 
-    /** The prompts, with the cards that are wanted written and told of. */
-    private List<Prompt> printed(List<Prompt> prompts) {
-        return prompts.stream()
-                .map(prompt -> prompt instanceof Prompt.PrintCard wanted ? print(wanted.calf(), cards) : prompt)
-                .toList();
-    }
-
-    /** Writes a calf's card into a folder and notes it. A full disk stops no recording. */
+    /** Writes a calf's card into a folder and notes it. */
     Prompt print(CalfId calf, Path folder) {
-        CardPrinting.Wanted wanted = new CardPrinting.Wanted(herd().calf(calf).orElseThrow(), herd());
-        CardPaper paper = CardPaper.FOUR_BY_SIX_INCH;
-        try {
-            CardPrinting.Printed printed =
-                    printing.print(wanted, paper, folder.resolve(printing.fileName(wanted, paper)));
-            return new Prompt.CardWritten(
-                    calf, printed.file().toString(), printed.notNoted().orElse(null));
-        } catch (BadInputException | CardPdfException failure) {
-            return new Prompt.CardNotWritten(LeftOpen.sentence(failure));
-        }
+        return cards.write(calf, herd(), folder);
     }
 
     /** Writes a calf's card where cards go, and notes it. */
     Prompt print(CalfId calf) {
-        return print(calf, cards);
+        return cards.write(calf, herd());
     }
 
     /** The end: a pending statement goes to the open ones. */
