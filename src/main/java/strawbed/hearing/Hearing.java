@@ -184,9 +184,7 @@ public final class Hearing {
         int rest = (int) Math.min(sound.length(), from - sound.startSample());
         Part part = ended(sound, sound.slice(rest, sound.length()), ending);
         Heard before = last;
-        Heard heard = before != null && follows(before.sound(), sound)
-                ? goOn(before, part, ending)
-                : part.alone();
+        Heard heard = before != null && follows(before.sound(), sound) ? goOn(before, part, ending) : part.alone();
         last = heard;
         return heard;
     }
@@ -202,25 +200,34 @@ public final class Hearing {
         if (more.isPresent()) {
             return new Heard(both, more.get(), before.speech(), part.evidence(), true);
         }
-        if (both.duration().compareTo(LONGEST) > 0) {
+        if (both.duration().compareTo(LONGEST) > 0 || !mayMend(before.meaning(), part)) {
             return alone;
         }
         Part whole = ended(both, both, ending);
-        return mends(before.meaning(), part, whole.meaning())
+        return mends(before.meaning(), whole.meaning())
                 ? new Heard(both, whole.meaning(), whole.speech(), whole.evidence(), true)
                 : alone;
     }
 
+    /** Whether hearing both parts as one can give more: it costs as much as hearing them did, also where nobody speaks. */
+    private static boolean mayMend(Interpretation before, Part part) {
+        if (before instanceof Interpretation.NoMatch) {
+            return hasKnownWord(before) || hasKnownWord(part.meaning());
+        }
+        return endsOpen(before) || part.hasOnlyKnownWords();
+    }
+
+    private static boolean hasKnownWord(Interpretation meaning) {
+        return meaning.words().stream().anyMatch(word -> !word.equals(RecognizedWord.UNKNOWN));
+    }
+
     /** Whether hearing both parts as one gave more than the first part alone, and not only an echo of it. */
-    private static boolean mends(Interpretation before, Part part, Interpretation whole) {
+    private static boolean mends(Interpretation before, Interpretation whole) {
         if (whole instanceof Interpretation.NoMatch) {
             return false;
         }
-        if (before instanceof Interpretation.NoMatch) {
-            return true;
-        }
-        boolean longer = whole.words().size() > before.words().size();
-        return longer && (endsOpen(before) || part.hasOnlyKnownWords());
+        return before instanceof Interpretation.NoMatch
+                || whole.words().size() > before.words().size();
     }
 
     /** Whether free speech was opened and has not begun yet. */

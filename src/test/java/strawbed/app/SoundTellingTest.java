@@ -103,7 +103,8 @@ class SoundTellingTest {
 
     private Optional<String> told(Sound sound, Interpretation meaning) {
         Answers answers = new Answers(new Messages(Locale.US), settings());
-        return answers.ofSound(new Heard(sound, meaning, new SpeechTime(NOW, ZoneOffset.UTC), Evidence.of(List.of()), false));
+        return answers.ofSound(
+                new Heard(sound, meaning, new SpeechTime(NOW, ZoneOffset.UTC), Evidence.of(List.of()), false));
     }
 
     @Test

@@ -352,6 +352,25 @@ class HearingTest {
         say("[unk]", SHORT_PAUSE);
 
         assertThat(listen().get(1).goesOn()).isFalse();
+        assertThat(recognizer.timesAsked()).as("four hearings of each part").isEqualTo(2 * 4);
+    }
+
+    @Test
+    void noise_after_noise_is_not_heard_again_with_it() {
+        say("[unk]", 1);
+        say("[unk] [unk]", SHORT_PAUSE);
+
+        assertThat(listen()).extracting(Heard::goesOn).containsExactly(false, false);
+        assertThat(recognizer.timesAsked()).as("four hearings of each part").isEqualTo(2 * 4);
+    }
+
+    @Test
+    void a_word_that_was_too_short_alone_is_heard_again_with_what_follows() {
+        say("[unk]", 1);
+        say("twelve heifer", SHORT_PAUSE);
+
+        listen();
+        assertThat(recognizer.timesAsked()).as("each part, and both as one").isEqualTo(3 * 4);
     }
 
     @Test

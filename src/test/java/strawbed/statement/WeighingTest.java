@@ -152,13 +152,15 @@ class WeighingTest {
         assertThat(misgivings(0.6 * 3, "calf twelve heifer"))
                 .containsExactly(new Misgiving.FreeSpeechFits(0.6, Listener.THRESHOLDS.free()));
         assertThat(misgivings(0, "calf thirteen heifer", "calf thirty heifer"))
-                .containsExactly(new Misgiving.Rival(
-                        List.of("calf", "thirty", "heifer"), 0, Listener.THRESHOLDS.otherCalf()));
+                .containsExactly(
+                        new Misgiving.Rival(List.of("calf", "thirty", "heifer"), 0, Listener.THRESHOLDS.otherCalf()));
         assertThat(misgivings(0, "calf twelve heifer", "[unk]", "[unk]", "[unk]"))
                 .containsExactly(
                         new Misgiving.LagsBehind(Listener.THRESHOLDS.missing() * 3 / 4, Listener.THRESHOLDS.lag()),
                         new Misgiving.FewHearings(1, 4));
-        assertThat(misgivings(0, "the gate")).as("nothing that means anything was heard").isEmpty();
+        assertThat(misgivings(0, "the gate"))
+                .as("nothing that means anything was heard")
+                .isEmpty();
     }
 
     private static List<Misgiving> misgivings(double free, String... hearings) {
