@@ -76,7 +76,10 @@ final class HeardReadings {
         if (meaning instanceof Interpretation.NoMatch) {
             List<String> misgivings = misgivings(heard);
             if (misgivings.isEmpty()) {
-                return List.of("  verdict: not understood. No reading of the four hearings is a whole sentence.");
+                return List.of("  verdict: not understood. "
+                        + (heard.evidence().passes().size() == 1
+                                ? "No reading begins like a sentence, so it was heard once only."
+                                : "No reading of the four hearings is a whole sentence."));
             }
             List<String> lines = new ArrayList<>(
                     List.of("  verdict: not understood. It could be " + shown(meaning.words()) + ", but"));

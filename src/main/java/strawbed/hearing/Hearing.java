@@ -31,10 +31,17 @@ public final class Hearing {
     /** A statement that runs longer is closed and kept. */
     private static final Duration LONGEST = Duration.ofSeconds(15);
 
-    private static final long NOTHING = -1;
-
     /** 1.5 s: a long word ("chlorhexidine") comes 1 s after the word before it at most, said slowly. */
-    private static final int SETTLED = Sound.RATE * 3 / 2;
+    private static final Duration SETTLED = Duration.ofMillis(1_500);
+
+    /**
+     * After so long in which the words so far open no sentence, it is most likely none. Found by hearing people's talk: most
+     * sentences are at their end by then, so that a first word that a cow drowns out costs none of its hearings.
+     */
+    private static final Duration PROMISING = Duration.ofSeconds(5);
+
+    /** So many words tell a sentence from talk: "calf twelve", "new calf", "confirm entry". */
+    private static final int OPENING = 2;
 
     private final Endpointer endpointer = new Endpointer();
     private final Instant origin;
@@ -44,13 +51,8 @@ public final class Hearing {
     private Listening listening;
     private @Nullable Heard last;
 
-    /** Up to this sample of the source the recognisers have the utterance that goes on; less than 0 if they have none. */
-    private long given = NOTHING;
-
-    /** The words of the utterance that goes on, without noise behind them, and since which sample they are these. */
-    private List<String> wordsSoFar = List.of();
-
-    private long wordsSince;
+    /** Of the utterance that goes on, once the recognisers have some of it. */
+    private @Nullable Course course;
 
     /**
      * Begins to listen.
@@ -98,8 +100,8 @@ public final class Hearing {
             return ended.map(sound -> hear(sound, endingOf(sound)));
         }
         if (endpointer.isSpeaking()) {
-            give(endpointer.since(given));
-            return isSettled() ? endpointer.end().map(sound -> hear(sound, Ending.IN_QUIET)) : Optional.empty();
+            hearOn();
+            return isOver() ? endpointer.end().map(sound -> hear(sound, Ending.IN_QUIET)) : Optional.empty();
         } else {
             drop();
             passes.hush(block);
@@ -121,35 +123,44 @@ public final class Hearing {
      */
     public Interpretation again(Sound sound, Instant began) {
         drop();
-        Evidence evidence = passes.finish(sound, Ending.CUT_OFF);
+        Evidence evidence = passes.finish(sound, Ending.CUT_OFF, this::promises);
         return interpreter.interpret(evidence, new SpeechTime(began, zone), listening);
     }
 
-    private void give(Sound sound) {
+    private void hearOn() {
+        Sound sound = endpointer.since(course == null ? 0 : course.given());
         if (sound.length() >= SpeechRecognizer.BITE) {
-            passes.accept(sound);
-            given = sound.startSample() + sound.length();
-            List<String> words = passes.wordsSoFar();
-            if (!words.equals(wordsSoFar)) {
-                wordsSoFar = words;
-                wordsSince = given;
-            }
+            Course now = course == null ? new Course(this::opens, sound.startSample()) : course;
+            passes.accept(sound, now.sincePromising().compareTo(PROMISING) < 0);
+            now.take(passes.wordsSoFar(), sound.startSample() + sound.length());
+            course = now;
         }
     }
 
-    /**
-     * Whether a whole statement was said, and nothing more for a while, though the place does not become quiet: machines
-     * bang, cows call. Who takes down a note in their own words is never cut short.
-     */
-    private boolean isSettled() {
-        if (wordsSoFar.isEmpty() || given - wordsSince < SETTLED) {
-            return false;
-        }
-        // Asked once; whatever the answer, only other words change it.
-        wordsSince = Long.MAX_VALUE;
+    /** Whether a whole statement was said, and nothing more for a while, in a place that is not quiet: machines bang. */
+    private boolean isOver() {
+        Course now = course;
+        return now != null && now.isAtRest(SETTLED) && isWhole(now.words());
+    }
+
+    /** Whether any of these readings may be a sentence; noise before it does not count. */
+    private boolean promises(List<Hypothesis> readings) {
+        return readings.isEmpty() || readings.stream().anyMatch(reading -> opens(reading.texts()));
+    }
+
+    /** Whether a sentence begins so; later words may be heard wrongly, and it still is one. */
+    private boolean opens(List<String> words) {
+        return interpreter.begins(words.stream()
+                .dropWhile(RecognizedWord.UNKNOWN::equals)
+                .limit(OPENING)
+                .toList());
+    }
+
+    /** Whether these words are a whole statement. Who takes down a note in their own words is never cut short. */
+    private boolean isWhole(List<String> words) {
         Interpretation meaning = interpreter.interpret(
                 List.of(new Hypothesis(
-                        wordsSoFar.stream()
+                        words.stream()
                                 .map(word -> new RecognizedWord(word, Duration.ZERO, Duration.ZERO))
                                 .toList(),
                         0)),
@@ -163,15 +174,10 @@ public final class Hearing {
 
     /** It was no utterance after all. */
     private void drop() {
-        if (given != NOTHING) {
+        if (course != null) {
             passes.forget();
-            forgetWords();
+            course = null;
         }
-    }
-
-    private void forgetWords() {
-        given = NOTHING;
-        wordsSoFar = List.of();
     }
 
     /** One that ran too long was cut off in the midst of it. */
@@ -180,13 +186,17 @@ public final class Hearing {
     }
 
     private Heard hear(Sound sound, Ending ending) {
-        long from = Math.max(given, sound.startSample());
-        int rest = (int) Math.min(sound.length(), from - sound.startSample());
-        Part part = ended(sound, sound.slice(rest, sound.length()), ending);
+        Part part = ended(sound, ending);
         Heard before = last;
         Heard heard = before != null && follows(before.sound(), sound) ? goOn(before, part, ending) : part.alone();
-        last = heard;
+        last = mayGoOn(heard) ? heard : null;
         return heard;
+    }
+
+    /** What opens no sentence, however it is read, goes on with nothing. */
+    private boolean mayGoOn(Heard heard) {
+        return !(heard.meaning() instanceof Interpretation.NoMatch)
+                || promises(heard.evidence().plain());
     }
 
     private Heard goOn(Heard before, Part part, Ending ending) {
@@ -203,7 +213,7 @@ public final class Hearing {
         if (both.duration().compareTo(LONGEST) > 0 || !mayMend(before.meaning(), part)) {
             return alone;
         }
-        Part whole = ended(both, both, ending);
+        Part whole = ended(both, ending);
         return mends(before.meaning(), whole.meaning())
                 ? new Heard(both, whole.meaning(), whole.speech(), whole.evidence(), true)
                 : alone;
@@ -245,10 +255,12 @@ public final class Hearing {
         return sound.start().minus(before.start().plus(before.duration())).compareTo(PAUSE) <= 0;
     }
 
-    /** What was heard of an utterance of which all but a rest was given. */
-    private Part ended(Sound sound, Sound rest, Ending ending) {
-        Evidence evidence = passes.finish(rest, ending);
-        forgetWords();
+    /** What was heard of an utterance that is over, or is heard once more. */
+    private Part ended(Sound sound, Ending ending) {
+        long from = Math.max(course == null ? 0 : course.given(), sound.startSample());
+        course = null;
+        int rest = (int) Math.min(sound.length(), from - sound.startSample());
+        Evidence evidence = passes.finish(sound.slice(rest, sound.length()), ending, this::promises);
         SpeechTime speech = speechTime(sound, evidence.plain());
         return new Part(sound, evidence, speech, interpreter.interpret(evidence, speech, listening));
     }

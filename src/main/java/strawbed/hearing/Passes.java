@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import strawbed.audio.NoiseReduction;
 import strawbed.audio.Sound;
@@ -12,14 +13,16 @@ import strawbed.audio.SpeedChange;
 import strawbed.speech.Ending;
 import strawbed.speech.Envelope;
 import strawbed.speech.Hypothesis;
-import strawbed.speech.RecognizedWord;
 import strawbed.speech.SpeechRecognizer;
 import strawbed.statement.Evidence;
 
 /**
  * Hears one utterance four times while it is spoken: as it is, and with less noise, this also a little faster and slower.
- * What they agree on is a better reading than any of them, and what they do not agree on an honest doubt. Owned by one
- * thread.
+ * What they agree on is a better reading than any of them, and what they do not agree on an honest doubt. In free words it
+ * is heard as well, for a second opinion.
+ *
+ * <p>Where it is no sentence the plain hearing goes on alone: all of them take longer over people's talk than the talk
+ * does. The others follow as soon as it may become a sentence after all. Owned by one thread.
  */
 final class Passes {
     private static final double FASTER = 1.07;
@@ -34,6 +37,9 @@ final class Passes {
     private final SoundFilter slower = new SpeedChange(SLOWER);
     private Optional<Sound> clear = Optional.empty();
 
+    /** What the plain hearing has and the others have not. */
+    private Optional<Sound> heldBack = Optional.empty();
+
     Passes(Recognizers recognizers) {
         this.recognizers = recognizers;
     }
@@ -43,9 +49,25 @@ final class Passes {
         noiseReduction.hush(block);
     }
 
-    /** Takes the next block of an utterance. */
-    void accept(Sound block) {
-        portions(block).forEach(Portion::give);
+    /**
+     * Takes the next block of an utterance.
+     *
+     * @param isPromising whether it may become a sentence, by the words so far
+     */
+    void accept(Sound block, boolean isPromising) {
+        List<Portion> portions = new ArrayList<>(List.of(new Portion(recognizers.plain(), block)));
+        Sound waiting = withHeldBack(block);
+        if (isPromising) {
+            heldBack = Optional.empty();
+            portions.addAll(followers(waiting));
+        } else {
+            heldBack = Optional.of(waiting);
+        }
+        portions.parallelStream().forEach(Portion::give);
+    }
+
+    private Sound withHeldBack(Sound block) {
+        return heldBack.map(before -> before.join(block)).orElse(block);
     }
 
     /** What one of them has to hear of a block. */
@@ -57,9 +79,9 @@ final class Passes {
         }
     }
 
-    private List<Portion> portions(Sound block) {
+    /** What the others have to hear of a block that the plain hearing has. */
+    private List<Portion> followers(Sound block) {
         List<Portion> portions = new ArrayList<>(clearPortions(noiseReduction.accept(block)));
-        portions.add(new Portion(recognizers.plain(), block));
         recognizers.any().ifPresent(any -> portions.add(new Portion(any, block)));
         return portions;
     }
@@ -72,21 +94,9 @@ final class Passes {
                 new Portion(recognizers.slower(), slower.accept(block)));
     }
 
-    private List<Portion> lastPortions() {
-        List<Portion> portions = new ArrayList<>(clearPortions(noiseReduction.finish()));
-        portions.add(new Portion(recognizers.faster(), faster.finish()));
-        portions.add(new Portion(recognizers.slower(), slower.finish()));
-        return portions;
-    }
-
-    /** The words that the sound as it is holds so far, without what is none of ours behind them. */
+    /** The words that the sound as it is holds so far. */
     List<String> wordsSoFar() {
-        List<String> words = recognizers.plain().wordsSoFar();
-        int end = words.size();
-        while (end > 0 && words.get(end - 1).equals(RecognizedWord.UNKNOWN)) {
-            end--;
-        }
-        return words.subList(0, end);
+        return recognizers.plain().wordsSoFar();
     }
 
     /**
@@ -94,14 +104,41 @@ final class Passes {
      *
      * @param rest of length 0 when all of it was given
      * @param ending how the utterance ends
+     * @param promises of the plain readings, whether any may be a sentence; asked where the others lag behind, and if none
+     *     may, theirs are missing
      */
-    Evidence finish(Sound rest, Ending ending) {
-        List<Portion> portions = new ArrayList<>(rest.length() == 0 ? List.of() : portions(rest));
-        portions.addAll(lastPortions());
+    Evidence finish(Sound rest, Ending ending, Predicate<List<Hypothesis>> promises) {
+        List<Portion> portions = new ArrayList<>();
+        if (rest.length() > 0) {
+            portions.add(new Portion(recognizers.plain(), rest));
+        }
+        List<List<Hypothesis>> readings = new ArrayList<>();
+        if (heldBack.isPresent()) {
+            readings.add(finish(recognizers.plain(), portions, ending));
+            if (!promises.test(readings.get(0))) {
+                forget();
+                return Evidence.of(readings.get(0));
+            }
+        }
+        portions.addAll(lastOfFollowers(rest));
         // All processors at once: a person waits for it.
-        List<List<Hypothesis>> readings = all().parallel()
+        readings.addAll(all().skip(readings.size()).toList().parallelStream()
                 .map(recognizer -> finish(recognizer, portions, ending))
-                .toList();
+                .toList());
+        return evidence(readings);
+    }
+
+    private List<Portion> lastOfFollowers(Sound rest) {
+        Optional<Sound> waiting = rest.length() > 0 ? Optional.of(withHeldBack(rest)) : heldBack;
+        heldBack = Optional.empty();
+        List<Portion> portions = new ArrayList<>(waiting.map(this::followers).orElse(List.of()));
+        portions.addAll(clearPortions(noiseReduction.finish()));
+        portions.add(new Portion(recognizers.faster(), faster.finish()));
+        portions.add(new Portion(recognizers.slower(), slower.finish()));
+        return portions;
+    }
+
+    private Evidence evidence(List<List<Hypothesis>> readings) {
         int ours = (int) ours().count();
         Evidence evidence = new Evidence(
                 readings.subList(0, ours),
@@ -122,6 +159,7 @@ final class Passes {
         faster.finish();
         slower.finish();
         clear = Optional.empty();
+        heldBack = Optional.empty();
         all().forEach(SpeechRecognizer::forget);
     }
 

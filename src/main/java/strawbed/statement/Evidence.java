@@ -28,6 +28,16 @@ public record Evidence(List<List<Hypothesis>> passes, OptionalDouble freeScore, 
         return new Evidence(List.of(readings), OptionalDouble.empty(), Optional.empty());
     }
 
+    /**
+     * By how much, for each word, free speech fits the plain sound better than a reading of it; minus infinity where nobody
+     * listened that way.
+     *
+     * @param score of the reading, in the plain hearing
+     */
+    double freeLead(double score, int words) {
+        return freeScore.isEmpty() ? Double.NEGATIVE_INFINITY : (freeScore.getAsDouble() - score) / words;
+    }
+
     /** The readings of the plain sound. */
     public List<Hypothesis> plain() {
         return passes.get(0);

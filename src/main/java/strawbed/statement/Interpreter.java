@@ -22,4 +22,7 @@ public interface Interpreter {
     /** What was understood before with this utterance added, or empty when the utterance does not go on with it. */
     Optional<Interpretation> continued(
             Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening);
+
+    /** Whether some sentence begins with all these words, or is them; true for none. */
+    boolean begins(List<String> words);
 }

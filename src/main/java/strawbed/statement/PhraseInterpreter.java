@@ -48,4 +48,9 @@ public final class PhraseInterpreter implements Interpreter {
             Interpretation before, List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
         return Optional.empty();
     }
+
+    @Override
+    public boolean begins(List<String> words) {
+        return matcher.isPrefix(root, words);
+    }
 }

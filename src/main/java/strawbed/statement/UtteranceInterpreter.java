@@ -45,14 +45,12 @@ public final class UtteranceInterpreter implements Interpreter {
 
     @Override
     public Interpretation interpret(Evidence evidence, SpeechTime speech, Listening listening) {
-        return weighed(evidence, speech, listening)
-                .map(Weighed::meaning)
-                .or(() -> incomplete(evidence.plain(), speech, listening))
-                .orElseGet(() -> noMatch(evidence.plain()));
+        return weighed(evidence, speech, listening).map(Weighed::meaning).orElseGet(() -> noMatch(evidence.plain()));
     }
 
     private Optional<Weighed> weighed(Evidence evidence, SpeechTime speech, Listening listening) {
-        return Weighing.of(evidence, thresholds, hypothesis -> read(hypothesis, speech, listening));
+        return Weighing.of(evidence, thresholds, hypothesis -> read(hypothesis, speech, listening))
+                .or(() -> incomplete(evidence, speech, listening));
     }
 
     @Override
@@ -91,6 +89,11 @@ public final class UtteranceInterpreter implements Interpreter {
             }
         }
         return Optional.empty();
+    }
+
+    @Override
+    public boolean begins(List<String> words) {
+        return matcher.isPrefix(utterance, words);
     }
 
     private static Interpretation extended(
@@ -191,12 +194,24 @@ public final class UtteranceInterpreter implements Interpreter {
     }
 
     /** A calf that was named, with as many whole facts as there are, of a sentence that is not at its end. */
-    private Optional<Interpretation> incomplete(List<Hypothesis> hypotheses, SpeechTime speech, Listening listening) {
-        return hypotheses.stream()
-                .map(Hypothesis::texts)
-                .filter(words -> matcher.isPrefix(utterance, words))
-                .flatMap(words -> begun(words, speech, listening).stream())
+    private Optional<Weighed> incomplete(Evidence evidence, SpeechTime speech, Listening listening) {
+        return evidence.plain().stream()
+                .filter(hypothesis -> begins(hypothesis.texts()))
+                .flatMap(hypothesis -> begun(hypothesis.texts(), speech, listening)
+                        .map(half -> judged(
+                                half,
+                                evidence.freeLead(
+                                        hypothesis.score(), half.words().size())))
+                        .stream())
                 .findFirst();
+    }
+
+    private Weighed judged(Interpretation half, double freeLead) {
+        return freeLead > thresholds.rejectFree()
+                ? new Weighed(
+                        new Interpretation.NoMatch(half.words()),
+                        List.of(new Misgiving.FreeSpeechFits(freeLead, thresholds.rejectFree())))
+                : new Weighed(half, List.of());
     }
 
     private Optional<Interpretation> begun(List<String> words, SpeechTime speech, Listening listening) {

@@ -182,12 +182,11 @@ final class Weighing {
 
     /** By how much, for each word, free speech fits the sound better. */
     private double freeLead(Candidate best) {
-        if (evidence.freeScore().isEmpty() || evidence.plain().isEmpty()) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double score = evidence.plain().get(0).score() - best.lags[0];
-        return (evidence.freeScore().getAsDouble() - score)
-                / best.reading.words().size();
+        return evidence.plain().isEmpty()
+                ? Double.NEGATIVE_INFINITY
+                : evidence.freeLead(
+                        evidence.plain().get(0).score() - best.lags[0],
+                        best.reading.words().size());
     }
 
     /** What a hearing had before it, where all of it is words. */

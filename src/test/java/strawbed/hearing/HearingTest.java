@@ -150,6 +150,54 @@ class HearingTest {
         assertThat(inLastingNoise().get(0).sound().duration()).isGreaterThan(Duration.ofSeconds(6));
     }
 
+    @Test
+    void talk_in_which_no_sentence_opens_is_heard_once_and_kept_whole() {
+        recognizer.at(SPEAKS, "whether it can");
+
+        Heard heard = inLastingNoise().get(0);
+
+        assertThat(heard.meaning()).isEqualTo(new Interpretation.NoMatch(List.of("whether", "it", "can")));
+        assertThat(heard.sound().duration()).isGreaterThan(Duration.ofSeconds(6));
+        assertThat(recognizer.timesAsked()).isEqualTo(1);
+    }
+
+    @Test
+    void a_sentence_with_a_word_heard_wrongly_is_no_talk() {
+        recognizer.at(SPEAKS, "[unk] calf twelve whether it can");
+
+        inLastingNoise();
+        assertThat(recognizer.timesAsked()).isEqualTo(4);
+    }
+
+    @Test
+    void what_was_taken_for_talk_is_heard_by_all_if_it_is_a_sentence_after_all() {
+        recognizer.at(SPEAKS, "calf twelve note");
+        ScriptedRecognizer follower = recognizer.another();
+        Hearing live = new Hearing(
+                new Recognizers(
+                        recognizer.another().firstHearing("half twelve note"),
+                        recognizer.another(),
+                        recognizer.another(),
+                        recognizer.another(),
+                        Optional.of(follower)),
+                Listener.INTERPRETER,
+                new Listening(SpokenSentence.OPEN_CALVES, false),
+                SpokenSentence.SPOKEN_AT,
+                SpokenSentence.ZONE);
+        Sound sound = lastingNoise();
+        List<Heard> heard = new ArrayList<>();
+        List<Duration> taken = new ArrayList<>();
+        for (int at = 0; at + AudioSource.BLOCK <= sound.length(); at += AudioSource.BLOCK) {
+            live.accept(sound.slice(at, at + AudioSource.BLOCK)).ifPresent(heard::add);
+            taken.add(follower.taken());
+        }
+
+        assertThat(events(heard.get(0))).containsExactly(VoiceNoteTaken.class);
+        assertThat(recognizer.timesAsked()).isEqualTo(5);
+        assertThat(taken).as("5 s behind the first word").allMatch(time -> time.compareTo(Duration.ofSeconds(6)) < 0);
+        assertThat(heard.get(0).sound().duration()).isGreaterThan(Duration.ofSeconds(6));
+    }
+
     /** Another hearing of the script, in which the sound as it is goes to this recogniser. */
     private Hearing listeningBy(ScriptedRecognizer plain) {
         return new Hearing(
@@ -163,9 +211,13 @@ class HearingTest {
 
     /** Seven seconds of noise as loud as speech from the second second on. */
     private List<Heard> inLastingNoise() {
+        return listenUpTo(lastingNoise());
+    }
+
+    private static Sound lastingNoise() {
         double[] samples = Tones.noise(12, 0.001, new Random(4));
         Tones.mix(samples, Tones.syllables(7, 0.3), 2);
-        return listenUpTo(Tones.sound(samples));
+        return Tones.sound(samples);
     }
 
     /** What was heard of a sound after which the source goes on. */
@@ -371,6 +423,15 @@ class HearingTest {
 
         listen();
         assertThat(recognizer.timesAsked()).as("each part, and both as one").isEqualTo(3 * 4);
+    }
+
+    @Test
+    void talk_that_opens_no_sentence_is_not_heard_again_with_what_follows() {
+        say("whether it can", 1);
+        say("twelve heifer", SHORT_PAUSE);
+
+        assertThat(listen()).extracting(Heard::goesOn).containsExactly(false, false);
+        assertThat(recognizer.timesAsked()).as("four hearings of each part").isEqualTo(2 * 4);
     }
 
     @Test

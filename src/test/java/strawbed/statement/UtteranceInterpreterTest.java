@@ -72,6 +72,22 @@ class UtteranceInterpreterTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"", "calf", "calf twelve weight", "calf twelve heifer", "new calf", "confirm entry"})
+    void a_sentence_begins_with_these_words(String words) {
+        assertThat(Listener.INTERPRETER.begins(words(words))).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heifer", "calf heifer", "calf twelve weight heifer", "whether calf twelve", "[unk] calf"})
+    void no_sentence_begins_with_these_words(String words) {
+        assertThat(Listener.INTERPRETER.begins(words(words))).isFalse();
+    }
+
+    private static List<String> words(String spoken) {
+        return Stream.of(spoken.split(" ")).filter(word -> !word.isEmpty()).toList();
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"calf oh", "calf zero", "calf oh oh"})
     void a_cows_call_is_no_half_sentence(String words) {
         assertThat(LISTENER.hears(words)).isInstanceOf(Interpretation.NoMatch.class);

@@ -104,6 +104,15 @@ class WeighingTest {
     }
 
     @Test
+    void a_half_sentence_that_free_speech_fits_far_better_is_none() {
+        assertThat(free(1.9 * 2, "calf twelve")).isInstanceOf(Interpretation.Unsure.class);
+        assertThat(free(2.1 * 2, "calf twelve")).isEqualTo(new Interpretation.NoMatch(List.of("calf", "twelve")));
+        assertThat(misgivings(2.5 * 2, "calf twelve"))
+                .containsExactly(new Misgiving.FreeSpeechFits(2.5, Listener.THRESHOLDS.rejectFree()));
+        assertThat(misgivings(0, "calf twelve")).isEmpty();
+    }
+
+    @Test
     void the_number_of_a_new_calf_is_doubted_from_as_far_away_as_that_of_any_other() {
         assertThat(weighed("new calf five one three heifer | new calf five one four heifer"))
                 .isInstanceOfSatisfying(

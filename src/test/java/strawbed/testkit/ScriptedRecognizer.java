@@ -20,6 +20,7 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
     private final NavigableMap<Duration, String> script;
     private final List<Ending> endings;
     private @Nullable Sound utterance;
+    private @Nullable String firstHeard;
 
     public ScriptedRecognizer() {
         this(new TreeMap<>(), new CopyOnWriteArrayList<>());
@@ -33,6 +34,12 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
     /** Another one with the same script. */
     public ScriptedRecognizer another() {
         return new ScriptedRecognizer(script, endings);
+    }
+
+    /** Until an utterance ends, hears these words in the place of those of its script. */
+    public ScriptedRecognizer firstHearing(String words) {
+        firstHeard = words;
+        return this;
     }
 
     /** Words that are spoken from here on; a stretch of sound holds them when it holds this point. */
@@ -63,8 +70,11 @@ public final class ScriptedRecognizer implements SpeechRecognizer {
 
     @Override
     public List<String> wordsSoFar() {
-        return utterance == null
-                ? List.of()
+        if (utterance == null || words(utterance).isEmpty()) {
+            return List.of();
+        }
+        return firstHeard != null
+                ? List.of(firstHeard.split(" "))
                 : words(utterance).stream().map(RecognizedWord::text).toList();
     }
 
