@@ -173,17 +173,7 @@ class HearingTest {
     void what_was_taken_for_talk_is_heard_by_all_if_it_is_a_sentence_after_all() {
         recognizer.at(SPEAKS, "calf twelve note");
         ScriptedRecognizer follower = recognizer.another();
-        Hearing live = new Hearing(
-                new Recognizers(
-                        recognizer.another().firstHearing("half twelve note"),
-                        recognizer.another(),
-                        recognizer.another(),
-                        recognizer.another(),
-                        Optional.of(follower)),
-                Listener.INTERPRETER,
-                new Listening(SpokenSentence.OPEN_CALVES, false),
-                SpokenSentence.SPOKEN_AT,
-                SpokenSentence.ZONE);
+        Hearing live = listeningBy(recognizer.another().firstHearing("half twelve note"), Optional.of(follower));
         Sound sound = lastingNoise();
         List<Heard> heard = new ArrayList<>();
         List<Duration> taken = new ArrayList<>();
@@ -200,9 +190,12 @@ class HearingTest {
 
     /** Another hearing of the script, in which the sound as it is goes to this recogniser. */
     private Hearing listeningBy(ScriptedRecognizer plain) {
+        return listeningBy(plain, Optional.empty());
+    }
+
+    private Hearing listeningBy(ScriptedRecognizer plain, Optional<SpeechRecognizer> any) {
         return new Hearing(
-                new Recognizers(
-                        plain, recognizer.another(), recognizer.another(), recognizer.another(), Optional.empty()),
+                new Recognizers(plain, recognizer.another(), recognizer.another(), recognizer.another(), any),
                 Listener.INTERPRETER,
                 new Listening(SpokenSentence.OPEN_CALVES, false),
                 SpokenSentence.SPOKEN_AT,
